@@ -1,0 +1,81 @@
+/** What the one door answers. Amounts in minor units; figures rounded to 0.01 mm, 0.1 g, 0.01 D, 0.01 prism dioptre. */
+import type { QuoteLine } from '../pricing/line.ts';
+import type { Figures, Level } from '../rules/finding.ts';
+
+export const VERDICTS = ['makeable', 'care', 'refused'] as const;
+export type Verdict = (typeof VERDICTS)[number];
+
+export interface Finding {
+  readonly rule: string;
+  readonly level: Level;
+  readonly eye: 'right' | 'left' | 'both';
+  readonly figures: Figures;
+  readonly message: string;
+  readonly remedy: string | null;
+}
+
+/** Powers in D; prism in prism dioptres towards a base in degrees of the front view. */
+export interface PowerAnswer {
+  readonly sphere: number;
+  readonly cylinder: number;
+  readonly axis: number;
+  readonly prism: { readonly amount: number; readonly baseDeg: number } | null;
+  readonly add: number | null;
+}
+
+export interface LensAnswer {
+  readonly ordered: PowerAnswer;
+  /** Power to order so that the wearer gets what was prescribed; null where it is the same. */
+  readonly compensated: PowerAnswer | null;
+  readonly baseCurveD: number;
+  readonly centreThicknessMm: number;
+  readonly governedBy: string;
+  readonly edgeThicknessMm: {
+    readonly thickest: { readonly mm: number; readonly atDeg: number };
+    readonly thinnest: { readonly mm: number; readonly atDeg: number };
+  };
+  readonly beyondRimMm: number;
+  readonly massG: number;
+  readonly decentrationMm: { readonly in: number; readonly up: number };
+  readonly blank: {
+    readonly kind: 'stock' | 'surfaced';
+    readonly neededMm: number;
+    readonly usedMm: number | null;
+    readonly spareMm: number | null;
+  };
+  /** Why the thickness is an estimate; null where it is exact. */
+  readonly estimate: string | null;
+}
+
+export interface PairAnswer {
+  readonly verdict: Verdict;
+  readonly findings: readonly Finding[];
+  readonly right: LensAnswer | null;
+  readonly left: LensAnswer | null;
+  readonly alternatives: readonly never[];
+}
+
+export interface PriceAnswer {
+  readonly currency: string;
+  readonly lines: readonly QuoteLine[];
+  readonly total: number;
+}
+
+export interface Answer {
+  readonly verdict: Verdict;
+  readonly pairs: readonly PairAnswer[];
+  readonly price: PriceAnswer;
+}
+
+/** One thing wrong with a request. */
+export interface Fault {
+  /** Such as `pairs.0.prescription.right.axis`. */
+  readonly path: string;
+  readonly message: string;
+  readonly expected: string;
+  readonly found: string;
+}
+
+export type Reply =
+  | { readonly ok: true; readonly answer: Answer }
+  | { readonly ok: false; readonly faults: readonly Fault[] };
