@@ -6,7 +6,7 @@
  * kept, which meridian powers alone would lose.
  */
 import { toRadians } from './angle.ts';
-import { toPowerMatrix } from './power-matrix.ts';
+import { toPowerMatrix } from './powerMatrix.ts';
 import { failure, type Result, success } from './result.ts';
 import type { PointMm, PrismVector, SpheroCylinder } from './types.ts';
 
