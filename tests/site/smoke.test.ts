@@ -1,0 +1,62 @@
+import { readdirSync } from 'node:fs';
+import { HtmlValidate } from 'html-validate';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, it } from 'vitest';
+import type { RunningServer } from '../../src/commands/serve.ts';
+import { openBrowser, watchFaults } from './browser.ts';
+import { crawl } from './crawl.ts';
+import { builtShop, serveShop } from './server.ts';
+
+let server: RunningServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+it('answers every link that a visitor can follow from home', async () => {
+  const { faults, pages } = await crawl(server.origin);
+  expect(faults).toEqual([]);
+  expect(pages.size).toBeGreaterThan(1);
+});
+
+it('answers 404 with the page for what is not there', async () => {
+  const response = await fetch(`${server.origin}/no/such/page/`);
+  expect(response.status).toBe(404);
+  expect(response.headers.get('content-type')).toContain('text/html');
+  expect(await response.text()).toContain('<h1');
+});
+
+it('opens home without an error, a refusal by the security policy or a request to another site', async () => {
+  const page = await browser.newPage();
+  const faults = watchFaults(page, server.origin);
+  await page.goto(`${server.origin}/`, { waitUntil: 'networkidle' });
+  expect(faults).toEqual([]);
+  await page.close();
+});
+
+it('builds valid HTML on every page', async () => {
+  const validator = new HtmlValidate({
+    extends: ['html-validate:recommended'],
+    // Both ways of writing a void element are HTML; components rendered on the server write the other one.
+    rules: { 'void-style': 'off' },
+  });
+  const files = readdirSync(builtShop, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.html'),
+  );
+  const faults: string[] = [];
+  for (const file of files) {
+    const report = await validator.validateFile(`${builtShop}/${file}`);
+    for (const { messages } of report.results) {
+      for (const { line, column, ruleId, message } of messages) {
+        faults.push(`dist/${file}:${line}:${column} ${ruleId}: ${message}`);
+      }
+    }
+  }
+  expect(faults).toEqual([]);
+});
