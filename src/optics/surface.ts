@@ -1,0 +1,104 @@
+/**
+ * Exact sags of the two surfaces of a lens (types.ts): a conic of revolution in front, a tyre toroid tilted about
+ * its vertex at the back. No parabola stands in for a circle anywhere. A sag is NaN where the surface does not
+ * reach. `prepare` turns the readable records into plain numbers once, for the loops that ask thousands of points.
+ */
+import type { BackSurface, FrontSurface } from './types.ts';
+
+/** Numbers of a back surface, ready for `preparedBackSag`. Curvatures in 1/mm. */
+export interface PreparedBack {
+  readonly generating: number;
+  readonly revolved: number;
+  readonly cos: number;
+  readonly sin: number;
+  /** Null without tilt; else the local axes u, v, w as x, y, z components. */
+  readonly axes: Float64Array | null;
+}
+
+/** Sag of a front surface at `r2Mm2`, the square of the distance from its vertex; towards the eye, mm. */
+export function frontSag(front: FrontSurface, r2Mm2: number): number {
+  return conicSag(1 / front.radiusMm, front.conic, r2Mm2);
+}
+
+/** z = c r2 / (1 + sqrt(1 - (1 + k) c2 r2)): exact, and without cancellation for flat surfaces. */
+export function conicSag(curvature: number, conic: number, r2: number): number {
+  return (curvature * r2) / (1 + Math.sqrt(1 - (1 + conic) * curvature * curvature * r2));
+}
+
+/** Makes a back surface ready for many points. */
+export function prepareBack(back: BackSurface): PreparedBack {
+  const angle = (back.generatingMeridianDeg * Math.PI) / 180;
+  return {
+    generating: 1 / back.generatingRadiusMm,
+    revolved: 1 / back.revolvedRadiusMm,
+    cos: Math.cos(angle),
+    sin: Math.sin(angle),
+    axes: tiltedAxes(back, Math.cos(angle), Math.sin(angle)),
+  };
+}
+
+/**
+ * The axes after the shortest turn that brings the vertex normal (0, 0, 1) onto the normal of the tilt plane
+ * (-slopeX, -slopeY, 1): Rodrigues' formula about an axis in the plane of the lens.
+ */
+function tiltedAxes(back: BackSurface, c: number, s: number): Float64Array | null {
+  const { tiltSlopeX: p, tiltSlopeY: q } = back;
+  const slope2 = p * p + q * q;
+  if (slope2 === 0) return null;
+  const cosT = 1 / Math.sqrt(1 + slope2);
+  const sinT = Math.sqrt(slope2) * cosT;
+  const dx = p / Math.sqrt(slope2);
+  const dy = q / Math.sqrt(slope2);
+  // A vector in the plane keeps its part across the slope; its part along (dx, dy) rises with the plane.
+  const turn = (vx: number, vy: number) => {
+    const along = vx * dx + vy * dy;
+    return [vx + along * (cosT - 1) * dx, vy + along * (cosT - 1) * dy, along * sinT] as const;
+  };
+  return Float64Array.from([...turn(c, s), ...turn(-s, c), -sinT * dx, -sinT * dy, cosT]);
+}
+
+/** Sag of the untilted toroid at local u (along the generating arc) and v (across), mm. */
+function toroidSag(b: PreparedBack, u: number, v: number): number {
+  const cu = b.generating * u;
+  const arc = (cu * u) / (1 + Math.sqrt(1 - cu * cu));
+  // The arc's point turns about the axis at the distance revolvedRadius - arc.
+  const curvature = b.revolved / (1 - b.revolved * arc);
+  const cv = curvature * v;
+  return arc + (cv * v) / (1 + Math.sqrt(1 - cv * cv));
+}
+
+/** Sag of a prepared back surface at a point from its vertex, mm towards the eye. */
+export function preparedBackSag(b: PreparedBack, xMm: number, yMm: number): number {
+  if (b.axes) return tiltedSag(b, b.axes, xMm, yMm);
+  return toroidSag(b, b.cos * xMm + b.sin * yMm, b.cos * yMm - b.sin * xMm);
+}
+
+/** Sag of a back surface at a point from its vertex, mm towards the eye: `zBack = centre thickness + sag`. */
+export function backSag(back: BackSurface, xMm: number, yMm: number): number {
+  return preparedBackSag(prepareBack(back), xMm, yMm);
+}
+
+/** Where the line parallel to z through (x, y) meets the tilted toroid: Newton's method in the toroid's own axes. */
+function tiltedSag(b: PreparedBack, axes: Float64Array, x: number, y: number): number {
+  const uz = axes[2] as number;
+  const vz = axes[5] as number;
+  const wz = axes[8] as number;
+  const u0 = (axes[0] as number) * x + (axes[1] as number) * y;
+  const v0 = (axes[3] as number) * x + (axes[4] as number) * y;
+  const w0 = (axes[6] as number) * x + (axes[7] as number) * y;
+  let z = (toroidSag(b, u0, v0) - w0) / wz;
+  for (let pass = 0; pass < 12; pass++) {
+    const u = u0 + uz * z;
+    const v = v0 + vz * z;
+    const cu = b.generating * u;
+    const rootU = Math.sqrt(1 - cu * cu);
+    const arc = (cu * u) / (1 + rootU);
+    const cv = (b.revolved / (1 - b.revolved * arc)) * v;
+    const rootV = Math.sqrt(1 - cv * cv);
+    const off = w0 + wz * z - arc - (cv * v) / (1 + rootV);
+    const step = off / (wz - (uz * cu) / (rootU * rootV) - (vz * cv) / rootV);
+    z -= step;
+    if (step < 1e-9 && step > -1e-9) return z;
+  }
+  return Number.NaN;
+}

@@ -1,0 +1,70 @@
+/**
+ * The thickness of a lens over its face, less its centre thickness: `rise(x, y) = zBack - zFront` at a point in mm
+ * from the reference point, both vertices taken at 0. Thickness is along z, the normal of the front at the
+ * reference point (design: "thickness is along the axis there").
+ */
+import { type PowerProfile, type PreparedProfile, prepareProfile, profileSag } from './powerProfile.ts';
+import { conicSag, type PreparedBack, prepareBack, preparedBackSag } from './surface.ts';
+import type { BackSurface, FrontSurface } from './types.ts';
+
+/** Both surfaces as plain numbers. */
+export interface ThicknessField {
+  readonly frontCurvature: number;
+  readonly frontConic: number;
+  readonly back: PreparedBack;
+  readonly profile: PreparedProfile | null;
+}
+
+/** Makes the field of a lens ready for many points. */
+export function thicknessField(
+  front: FrontSurface,
+  back: BackSurface,
+  profile: PowerProfile | null,
+  index: number,
+): ThicknessField {
+  const frontCurvature = 1 / front.radiusMm;
+  const backCurvature = (1 / back.generatingRadiusMm + 1 / back.revolvedRadiusMm) / 2;
+  return {
+    frontCurvature,
+    frontConic: front.conic,
+    back: prepareBack(back),
+    profile: profile
+      ? prepareProfile(profile, profile.surface === 'front' ? frontCurvature : backCurvature, index)
+      : null,
+  };
+}
+
+/** zBack - zFront at a point from the reference point, mm; NaN where a surface does not reach. */
+export function rise(field: ThicknessField, x: number, y: number): number {
+  const z =
+    preparedBackSag(field.back, x, y) - conicSag(field.frontCurvature, field.frontConic, x * x + y * y);
+  const { profile } = field;
+  if (profile === null) return z;
+  const extra = profileSag(profile, x, y);
+  return profile.profile.surface === 'front' ? z - extra : z + extra;
+}
+
+/** The rise at each outline point into `out`; gives the index of the least, or -1 when some rise is NaN. */
+export function edgeRise(
+  field: ThicknessField,
+  xMm: Float64Array,
+  yMm: Float64Array,
+  reference: { readonly xMm: number; readonly yMm: number },
+  out: Float64Array,
+): number {
+  const ox = reference.xMm;
+  const oy = reference.yMm;
+  let least = Number.POSITIVE_INFINITY;
+  let at = -1;
+  let sum = 0;
+  for (let i = 0; i < out.length; i++) {
+    const d = rise(field, (xMm[i] as number) - ox, (yMm[i] as number) - oy);
+    out[i] = d;
+    sum += d;
+    if (d < least) {
+      least = d;
+      at = i;
+    }
+  }
+  return Number.isNaN(sum) ? -1 : at;
+}
