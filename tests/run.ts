@@ -51,11 +51,15 @@ const stages: readonly Stage[] = [
   },
 ];
 
+// Colours for a person at a terminal, none in a log.
+const { FORCE_COLOR: _forced, NO_COLOR: _plain, ...inherited } = process.env;
+const env = { ...inherited, ...(process.stdout.isTTY ? { FORCE_COLOR: '1' } : { NO_COLOR: '1' }) };
+
 const running = new Set<ChildProcess>();
 const passed = new Map<string, boolean>();
 
 function execute(stage: Stage): Promise<{ ok: boolean; output: string }> {
-  const child = spawn(process.execPath, stage.command, { cwd: root, stdio: ['ignore', 'pipe', 'pipe'] });
+  const child = spawn(process.execPath, stage.command, { cwd: root, env, stdio: ['ignore', 'pipe', 'pipe'] });
   running.add(child);
   let output = '';
   child.stdout.on('data', (chunk: Buffer) => (output += chunk));
