@@ -1,0 +1,78 @@
+/** The price list: what one pair costs before any promotion, shipping and tax. */
+import type { Surcharge } from '../catalogue/limit.ts';
+import type { Charge } from './charge.ts';
+import type { PricedFrame, PricedLenses, PricedPair } from './pair.ts';
+import { surchargesFor } from './surcharges.ts';
+
+/**
+ * Lines of the frame: its price, then what its colour and size add or take off where that is not 0.
+ * `pair` is the index of the pair. Amounts in minor units.
+ */
+export function frameCharges({ frame, colourway, size }: PricedFrame, pair: number): Charge[] {
+  const line = (key: string, slots: Record<string, string>, amountMinor: number): Charge => ({
+    kind: 'frame',
+    pair,
+    label: { key, slots: { model: frame.model, ...slots } },
+    amountMinor,
+    source: `frames/${frame.id}`,
+  });
+  const lines = [line('price.frame', {}, frame.priceMinor)];
+  if (colourway.priceDifferenceMinor !== 0)
+    lines.push(line('price.colourway', { colourway: colourway.name }, colourway.priceDifferenceMinor));
+  if (size.priceDifferenceMinor !== 0)
+    lines.push(line('price.size', { size: size.id }, size.priceDifferenceMinor));
+  return lines;
+}
+
+/**
+ * Lines of a pair of lenses: design and material, or the ready-made lenses that replace both; tint and coating,
+ * also where they cost nothing, so that what is included is seen; then the surcharges of design and material.
+ * Ready-made lenses have one price for their whole grid, so surcharges for strength do not come on top of it.
+ */
+export function lensCharges(lenses: PricedLenses, pair: number): Charge[] {
+  const { design, material, tint, coating, stock } = lenses;
+  const designEntry = `lenses/designs/${design.id}`;
+  const materialEntry = `lenses/materials/${material.id}`;
+  const names = { design: design.name, material: material.name };
+  const line = (kind: Charge['kind'], key: string, amountMinor: number, source: string): Charge => {
+    const slots = { ...names, tint: tint?.name ?? '', coating: coating?.name ?? '' };
+    return { kind, pair, label: { key, slots }, amountMinor, source };
+  };
+  const surcharge = (option: string, source: string, { label, priceMinor }: Surcharge): Charge => {
+    const slots = { option, surcharge: label };
+    return {
+      kind: 'surcharge',
+      pair,
+      label: { key: 'price.surcharge', slots },
+      amountMinor: priceMinor,
+      source,
+    };
+  };
+
+  const lines = stock
+    ? [line('lenses', 'price.stock', stock.priceMinor, materialEntry)]
+    : [
+        line('lenses', 'price.design', design.priceMinor, designEntry),
+        line('lenses', 'price.material', material.priceMinor, materialEntry),
+      ];
+  if (tint) lines.push(line('option', 'price.tint', tint.priceMinor, `lenses/tints/${tint.id}`));
+  if (coating)
+    lines.push(line('option', 'price.coating', coating.priceMinor, `lenses/coatings/${coating.id}`));
+  if (stock) return lines;
+  return [
+    ...lines,
+    ...surchargesFor(lenses, design.surcharges).map((s) => surcharge(design.name, designEntry, s)),
+    ...surchargesFor(lenses, material.surcharges).map((s) => surcharge(material.name, materialEntry, s)),
+  ];
+}
+
+/** The lines of a pair at list price, frame first; see frameCharges and lensCharges. */
+export function listCharges(
+  { frame, lenses }: PricedPair,
+  pair: number,
+): { frame: Charge[]; lenses: Charge[] } {
+  return {
+    frame: frame ? frameCharges(frame, pair) : [],
+    lenses: lenses ? lensCharges(lenses, pair) : [],
+  };
+}

@@ -1,0 +1,33 @@
+/** The whole reckoning of an order, before its labels are written. */
+import type { Offer } from '../catalogue/catalogue.ts';
+import { type Charge, chargesTotal } from './charge.ts';
+import { listCharges } from './listPrice.ts';
+import type { PricedPair } from './pair.ts';
+import { applyPromotions, type Considered } from './promotions.ts';
+import { taxCharges } from './tax.ts';
+import type { Terms } from './terms.ts';
+
+export interface Reckoning {
+  /** In the order of a quote: pair by pair at list price with surcharges, promotions, shipping, tax. */
+  readonly charges: readonly Charge[];
+  readonly considered: readonly Considered[];
+}
+
+/** Prices the pairs on the terms. Shipping that a promotion gives away stays a line, with its credit before it. */
+export function reckon(offer: Offer, terms: Terms, pairs: readonly PricedPair[]): Reckoning {
+  const lists = pairs.map(listCharges);
+  const goods = {
+    pairs: lists.map(({ frame, lenses }) => ({ frame: chargesTotal(frame), lenses: chargesTotal(lenses) })),
+    shipping: terms.shipping.amountMinor,
+  };
+  const { charges, considered, left } = applyPromotions(offer, terms.candidates, pairs, goods);
+  const shipping: Charge = {
+    kind: 'shipping',
+    pair: null,
+    label: terms.shipping.label,
+    amountMinor: goods.shipping,
+    source: 'shop',
+  };
+  const listed = lists.flatMap(({ frame, lenses }) => [...frame, ...lenses]);
+  return { charges: [...listed, ...charges, shipping, ...taxCharges(terms, left)], considered };
+}
