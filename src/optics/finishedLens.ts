@@ -6,10 +6,12 @@
 import { type Demand, type GovernedBy, holeDemands, interiorDemands } from './centreThickness.ts';
 import { type LensRefusal, type LensToMake, lensFault } from './lensToMake.ts';
 import { meanRise } from './lensVolume.ts';
-import { outlinePoints } from './outline.ts';
+import { keptPoints, type OutlinePoints } from './outline.ts';
+import { roughThickness } from './roughThickness.ts';
 import { backFor, radiusOfPower } from './surfacePower.ts';
-import { edgeRise, rise, type ThicknessField, thicknessField } from './thicknessField.ts';
-import type { BackSurface, FrontSurface, Outline, PointMm } from './types.ts';
+import { reachFault } from './surfaceReach.ts';
+import { edgeRise, type ThicknessField, thicknessField } from './thicknessField.ts';
+import type { BackSurface, FrontSurface, PointMm } from './types.ts';
 
 /** A thickness on the edge and its direction from the boxed centre, degrees. */
 export interface EdgePlace {
@@ -48,23 +50,6 @@ export type FinishResult =
   | { readonly ok: true; readonly lens: FinishedLens }
   | ({ readonly ok: false } & LensRefusal);
 
-interface Shape {
-  readonly xMm: Float64Array;
-  readonly yMm: Float64Array;
-}
-
-const shapes = new WeakMap<Outline, Shape>();
-
-/** Points of an outline, kept with it: a frame's outline is asked for each of its packages. */
-function shapeOf(outline: Outline): Shape {
-  let shape = shapes.get(outline);
-  if (!shape) {
-    shape = outlinePoints(outline);
-    shapes.set(outline, shape);
-  }
-  return shape;
-}
-
 /** A change of thickness below this leaves the back vertex power true to 0.0002 D. */
 function closeEnoughMm(lens: LensToMake): number {
   return Math.min(0.05, 0.2 / (lens.frontPowerD ** 2 / lens.index + 0.01));
@@ -80,7 +65,7 @@ export function finishLens(lens: LensToMake): FinishResult {
   const fault = lensFault(lens);
   if (fault) return { ok: false, ...fault };
   const front = { radiusMm: radiusOfPower(lens.frontPowerD, lens.index), conic: lens.frontConic };
-  const shape = shapeOf(lens.outline);
+  const shape = keptPoints(lens.outline);
   const edge = new Float64Array(shape.xMm.length);
   const enough = closeEnoughMm(lens);
   let thicknessMm = lens.fixedCentreThicknessMm ?? roughThickness(lens, front, shape);
@@ -104,7 +89,7 @@ export function finishLens(lens: LensToMake): FinishResult {
 function allDemands(
   lens: LensToMake,
   field: ThicknessField,
-  shape: Shape,
+  shape: OutlinePoints,
   edge: Float64Array,
   thinnest: number,
 ): Demand[] {
@@ -118,67 +103,6 @@ function allDemands(
     ...interiorDemands(lens, field),
     ...holeDemands(lens, field),
   ];
-}
-
-/** A first thickness, mm, from a tenth of the edge and the place that is thinnest there. */
-function roughThickness(lens: LensToMake, front: FrontSurface, shape: Shape): number {
-  const n = shape.xMm.length;
-  const { centreMm, edgeMm } = lens.limits;
-  const riseAt = (field: ThicknessField, i: number) =>
-    rise(field, (shape.xMm[i] as number) - lens.reference.xMm, (shape.yMm[i] as number) - lens.reference.yMm);
-  let field = thicknessField(front, backFor(lens, centreMm), lens.profile, lens.index);
-  const stride = Math.max(1, Math.floor(n / 36));
-  let at = 0;
-  let least = riseAt(field, 0);
-  for (let i = stride; i < n; i += stride) {
-    const d = riseAt(field, i);
-    if (d < least) {
-      least = d;
-      at = i;
-    }
-  }
-  if (!(edgeMm - least > centreMm - 0.3)) return centreMm;
-  for (let step = stride >> 1; step >= 1; step >>= 1) {
-    for (const i of [(at + step) % n, (at - step + n) % n]) {
-      const d = riseAt(field, i);
-      if (d < least) {
-        least = d;
-        at = i;
-      }
-    }
-  }
-  let thicknessMm = Math.max(centreMm, edgeMm - least);
-  for (let pass = 0; pass < 2; pass++) {
-    field = thicknessField(front, backFor(lens, thicknessMm), lens.profile, lens.index);
-    thicknessMm = Math.max(centreMm, edgeMm - riseAt(field, at));
-  }
-  return thicknessMm < 200 ? thicknessMm : centreMm;
-}
-
-/** Which surface falls short, and by how much: its reach against the outline's farthest point from the reference. */
-function reachFault(lens: LensToMake, front: FrontSurface, back: BackSurface, shape: Shape): LensRefusal {
-  let neededMm = 0;
-  let at = 0;
-  for (let i = 0; i < shape.xMm.length; i++) {
-    const r = Math.hypot(
-      (shape.xMm[i] as number) - lens.reference.xMm,
-      (shape.yMm[i] as number) - lens.reference.yMm,
-    );
-    if (r > neededMm) {
-      neededMm = r;
-      at = i;
-    }
-  }
-  const frontReach =
-    front.conic > -1 ? Math.abs(front.radiusMm) / Math.sqrt(1 + front.conic) : Number.POSITIVE_INFINITY;
-  const backReach = Math.min(Math.abs(back.generatingRadiusMm), Math.abs(back.revolvedRadiusMm));
-  const frontFails = frontReach <= neededMm;
-  return {
-    reason: frontFails ? 'front-does-not-reach' : 'back-does-not-reach',
-    reachMm: frontFails ? frontReach : backReach,
-    neededMm,
-    atDeg: (at * 360) / shape.xMm.length,
-  };
 }
 
 function finished(parts: {

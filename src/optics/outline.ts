@@ -52,8 +52,26 @@ export function outlinePoint(outline: Outline, i: number): PointMm {
   return { xMm: r * (cos[k] ?? 0), yMm: r * (sin[k] ?? 0) };
 }
 
+/** Points of an outline, mm from the origin of its radii. */
+export interface OutlinePoints {
+  readonly xMm: Float64Array;
+  readonly yMm: Float64Array;
+}
+
+const pointsByOutline = new WeakMap<Outline, OutlinePoints>();
+
+/** `outlinePoints`, kept with the outline: a frame's outline is asked for each of its packages. Not to be written. */
+export function keptPoints(outline: Outline): OutlinePoints {
+  let points = pointsByOutline.get(outline);
+  if (!points) {
+    points = outlinePoints(outline);
+    pointsByOutline.set(outline, points);
+  }
+  return points;
+}
+
 /** All points of an outline as two arrays, mm. */
-export function outlinePoints(outline: Outline): { readonly xMm: Float64Array; readonly yMm: Float64Array } {
+export function outlinePoints(outline: Outline): OutlinePoints {
   const n = outline.radiiMm.length;
   const { cos, sin } = directions(n);
   const xMm = new Float64Array(n);

@@ -1,0 +1,34 @@
+import type { LensRefusal, LensToMake } from './lensToMake.ts';
+import type { OutlinePoints } from './outline.ts';
+import type { BackSurface, FrontSurface } from './types.ts';
+
+/** Which surface falls short, and by how much: its reach against the outline's farthest point from the reference. */
+export function reachFault(
+  lens: LensToMake,
+  front: FrontSurface,
+  back: BackSurface,
+  shape: OutlinePoints,
+): LensRefusal {
+  let neededMm = 0;
+  let at = 0;
+  for (let i = 0; i < shape.xMm.length; i++) {
+    const r = Math.hypot(
+      (shape.xMm[i] as number) - lens.reference.xMm,
+      (shape.yMm[i] as number) - lens.reference.yMm,
+    );
+    if (r > neededMm) {
+      neededMm = r;
+      at = i;
+    }
+  }
+  const frontReach =
+    front.conic > -1 ? Math.abs(front.radiusMm) / Math.sqrt(1 + front.conic) : Number.POSITIVE_INFINITY;
+  const backReach = Math.min(Math.abs(back.generatingRadiusMm), Math.abs(back.revolvedRadiusMm));
+  const frontFails = frontReach <= neededMm;
+  return {
+    reason: frontFails ? 'front-does-not-reach' : 'back-does-not-reach',
+    reachMm: frontFails ? frontReach : backReach,
+    neededMm,
+    atDeg: (at * 360) / shape.xMm.length,
+  };
+}
