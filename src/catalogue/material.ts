@@ -39,6 +39,8 @@ export interface SurfacedBlanks {
   /** Where the reference point lies from the blank's middle: in towards the nose and up, mm. */
   readonly referenceInMm: number;
   readonly referenceUpMm: number;
+  /** How far the optical centre of single vision may be moved from the middle of the blank, mm. */
+  readonly mostMoveMm: number;
   readonly baseCurves: readonly BaseCurve[];
 }
 

@@ -73,8 +73,19 @@ export interface ShopHabits {
   /** Assumed where not measured. */
   readonly pantoscopicTiltDeg: number;
   readonly vertexDistanceMm: number;
+  /** Distance that near lenses are made for, mm. */
+  readonly nearDistanceMm: number;
+  /** Share of the add that an intermediate lens has. */
+  readonly intermediateAddShare: number;
+  /**
+   * Where the optical centre of a single vision lens goes when the pupil's height was measured: on the `pupil`, or
+   * `lowered-for-tilt` by 1 mm for each 2 degrees of pantoscopic tilt.
+   */
+  readonly singleVisionHeight: 'pupil' | 'lowered-for-tilt';
   /** Height of the optical centre above the boxed centre where nothing was measured, mm. */
   readonly datumAboveCentreMm: number;
+  /** Face form or extra tilt from which the power as worn is compensated, degrees. */
+  readonly compensateFromDeg: number;
   /** Edge beyond the rim from which the shopper is told, mm. */
   readonly beyondRimFromMm: number;
   /** Mass of both lenses from which the shopper is told, g. */

@@ -59,6 +59,8 @@ export interface PriceAnswer {
   readonly currency: string;
   readonly lines: readonly QuoteLine[];
   readonly total: number;
+  /** What became of each code that was typed. */
+  readonly codes: readonly { readonly code: string; readonly used: boolean; readonly message: string }[];
 }
 
 export interface Answer {

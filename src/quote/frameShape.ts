@@ -1,0 +1,92 @@
+/** The frame of a pair: one of the shop's, or one that the shopper already has. */
+import type { Colourway, Frame, FrameSize, Hole, MountingKind } from '../catalogue/frame.ts';
+import { mirror } from '../optics/outline.ts';
+import type { Eye, Outline, PointMm } from '../optics/types.ts';
+import type { FrameSituation } from '../rules/situation.ts';
+
+/** A frame of the shop in one size and colourway. */
+export interface ShopFrame {
+  readonly frame: Frame;
+  readonly size: FrameSize;
+  readonly colourway: Colourway;
+}
+
+/** What the geometry needs of a frame. */
+export interface FrameShape {
+  readonly situation: FrameSituation;
+  readonly right: Outline;
+  readonly left: Outline;
+  /** Of the right lens, mm from its boxed centre. */
+  readonly holes: readonly (PointMm & { readonly diameterMm: number })[];
+}
+
+/** Millimetres and outlines of a frame of the shop. */
+export function shopFrameShape({ frame, size, colourway }: ShopFrame): FrameShape {
+  const mounting = frame.mounting;
+  return {
+    ...bothSides(size.outline.radiiMm),
+    holes: mounting.kind === 'drilled' ? mounting.holes.map((hole) => holePlace(hole, size.aMm)) : [],
+    situation: {
+      id: frame.id,
+      size: size.id,
+      colourway: colourway.code,
+      stock: colourway.stock,
+      notOffered: frame.notOffered,
+      aMm: size.aMm,
+      bMm: size.bMm,
+      dblMm: size.dblMm,
+      mounting: mounting.kind,
+      outlineOrigin: size.outline.origin,
+      rimDepthMm: frame.rimDepthMm,
+      faceFormDeg: frame.faceFormDeg,
+      frameCurveD: frame.frameCurveD,
+      massG: frame.massG,
+    },
+  };
+}
+
+/** Millimetres of the shopper's own frame; `radiiMm` of its right lens, and whether they were measured. */
+export function ownFrameShape(own: {
+  readonly aMm: number;
+  readonly bMm: number;
+  readonly dblMm: number;
+  readonly faceFormDeg: number;
+  readonly mounting: MountingKind;
+  readonly radiiMm: readonly number[];
+  readonly outlineOrigin: 'traced' | 'fitted';
+}): FrameShape {
+  const { radiiMm, ...rest } = own;
+  return {
+    ...bothSides(radiiMm),
+    holes: [],
+    situation: {
+      ...rest,
+      id: null,
+      size: null,
+      colourway: null,
+      stock: 'in-stock',
+      notOffered: [],
+      rimDepthMm: 0,
+      frameCurveD: null,
+      massG: 0,
+    },
+  };
+}
+
+/** Holes of one eye, mm from its boxed centre. */
+export const holesOf = (shape: FrameShape, eye: Eye): FrameShape['holes'] =>
+  eye === 'right' ? shape.holes : shape.holes.map((hole) => ({ ...hole, xMm: -hole.xMm }));
+
+const bothSides = (radiiMm: readonly number[]) => {
+  const right = { radiiMm };
+  return { right, left: mirror(right) };
+};
+
+function holePlace(hole: Hole, aMm: number) {
+  const side = hole.side === 'nasal' ? 1 : -1;
+  return {
+    xMm: side * (aMm / 2 - hole.insetMm),
+    yMm: hole.aboveCentreMm,
+    diameterMm: hole.diameterMm,
+  };
+}

@@ -1,0 +1,40 @@
+/** All rules asked about a situation; their outcomes become findings with sentences, and findings a verdict. */
+import type { Words } from '../catalogue/catalogue.ts';
+import { say } from '../catalogue/words.ts';
+import type { Outcome } from '../rules/finding.ts';
+import { RULES } from '../rules/rules.ts';
+import type { Situation } from '../rules/situation.ts';
+import type { Finding, Verdict } from './answer.ts';
+import { shownFigures } from './shownFigures.ts';
+
+/** One rule's outcome. */
+export interface RuleOutcome extends Outcome {
+  readonly rule: string;
+}
+
+/** What every rule says of a package, stops first. */
+export function judge(situation: Situation): readonly RuleOutcome[] {
+  const outcomes = RULES.flatMap(({ id, check }) =>
+    check(situation).map((outcome) => ({ rule: id, ...outcome })),
+  );
+  const rank = { stop: 0, caution: 1, note: 2 };
+  return outcomes.sort((one, other) => rank[one.level] - rank[other.level]);
+}
+
+/** `refused` with any stop, `care` with any caution, else `makeable`. */
+export function verdictOf(outcomes: readonly { readonly level: Outcome['level'] }[]): Verdict {
+  if (outcomes.some(({ level }) => level === 'stop')) return 'refused';
+  return outcomes.some(({ level }) => level === 'caution') ? 'care' : 'makeable';
+}
+
+/** The harder of verdicts: a basket is as makeable as its hardest pair. */
+export function hardest(verdicts: readonly Verdict[]): Verdict {
+  if (verdicts.includes('refused')) return 'refused';
+  return verdicts.includes('care') ? 'care' : 'makeable';
+}
+
+/** The outcome with its sentence in the shop's words. */
+export function toFinding(words: Words, { rule, level, eye, figures, message }: RuleOutcome): Finding {
+  const slots = { eye: say(words, `eye.${eye}`), ...shownFigures(words, figures) };
+  return { rule, level, eye, figures, message: say(words, `rule.${rule}.${message}`, slots), remedy: null };
+}

@@ -1,0 +1,31 @@
+/** What one lens has to be, before it is known from which blank. */
+import type { Design, Use } from '../catalogue/design.ts';
+import type { Material } from '../catalogue/material.ts';
+import type { ShopHabits } from '../catalogue/shop.ts';
+import type { Eye, Outline, PointMm, PrismVector, SpheroCylinder } from '../optics/types.ts';
+import type { FrameShape } from './frameShape.ts';
+
+export interface LensJob {
+  readonly eye: Eye;
+  /** Back vertex power at the reference point as it is made, compensated where needed, D. */
+  readonly power: SpheroCylinder;
+  readonly prism: PrismVector;
+  readonly addD: number;
+  readonly outline: Outline;
+  readonly reference: PointMm;
+  readonly cross: PointMm | null;
+}
+
+/** What both lenses of a pair share. */
+export interface PairJob {
+  readonly use: Use;
+  readonly design: Design;
+  readonly material: Material;
+  readonly tint: string | null;
+  readonly coating: string | null;
+  readonly blank: 'stock' | 'surfaced' | 'auto';
+  readonly frame: FrameShape;
+  readonly habits: ShopHabits;
+  readonly right: LensJob;
+  readonly left: LensJob;
+}

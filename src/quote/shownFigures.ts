@@ -1,0 +1,26 @@
+/** Figures as a sentence shows them: powers signed with two decimals, the rest as short as they are exact. */
+import type { Words } from '../catalogue/catalogue.ts';
+import { say } from '../catalogue/words.ts';
+import type { Figures } from '../rules/finding.ts';
+
+/** Texts for the slots of a sentence; the unit belongs to the sentence. */
+export function shownFigures(words: Words, figures: Figures): Record<string, string> {
+  return Object.fromEntries(Object.entries(figures).map(([key, value]) => [key, shown(words, key, value)]));
+}
+
+function shown(words: Words, key: string, value: number | string): string {
+  if (key === 'use') return say(words, `use.${value}`);
+  if (key === 'serves')
+    return String(value)
+      .split(', ')
+      .map((use) => say(words, `use.${use}`))
+      .join(', ');
+  if (typeof value === 'string') return value;
+  return /[a-z]D$/.test(key) ? power(value) : String(value);
+}
+
+/** As written on a prescription: a sign and two decimals. */
+function power(valueD: number): string {
+  const text = Math.abs(valueD).toFixed(2);
+  return valueD > 0 ? `+${text}` : valueD < 0 ? `\u2212${text}` : text;
+}

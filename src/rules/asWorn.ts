@@ -1,0 +1,20 @@
+import { round2 } from './round.ts';
+import { eachEye, type Rule } from './rule.ts';
+
+/** Tilt and wrap change what a lens does: says what is ordered instead, or that it cannot be. */
+export const asWorn: Rule = {
+  id: 'as-worn',
+  check: (situation) =>
+    eachEye(situation, ({ eye, compensated, ordered, lens }) => {
+      if (compensated === null || ordered === null) return null;
+      const figures = {
+        faceFormDeg: situation.frame.faceFormDeg,
+        sphereD: round2(compensated.power.sphereD),
+        cylinderD: round2(compensated.power.cylinderD),
+        axisDeg: Math.round(compensated.power.axisDeg) || 180,
+      };
+      return lens?.blank.kind === 'stock'
+        ? { message: 'stock', level: 'caution', eye, figures }
+        : { message: 'compensated', level: 'note', eye, figures };
+    }),
+};

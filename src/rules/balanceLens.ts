@@ -1,0 +1,12 @@
+import { eachEye, type Rule } from './rule.ts';
+
+/** A balance lens has no prescription of its own. */
+export const balanceLens: Rule = {
+  id: 'balance-lens',
+  check: (situation) =>
+    eachEye(situation, ({ eye, prescribed, ordered }) =>
+      prescribed.balance && situation.use !== 'none'
+        ? { message: 'confirm', level: 'caution', eye, figures: { sphereD: ordered?.sphereD ?? 0 } }
+        : null,
+    ),
+};

@@ -1,0 +1,32 @@
+import { round2 } from './round.ts';
+import { eachEye, type Rule } from './rule.ts';
+
+/** Reading zone below the corridor where a maker declares no least height, mm: from memory, common practice. */
+const READING_ZONE_MM = 4;
+
+/** Lens below the fitting cross for corridor and reading zone; the declared least height governs. */
+export const fittingHeight: Rule = {
+  id: 'fitting-height',
+  check(situation) {
+    const { corridor, name } = situation.design;
+    if (corridor === null) return [];
+    const declaredMm = corridor.leastFittingHeightMm;
+    const leastMm = declaredMm ?? round2(corridor.lengthMm + READING_ZONE_MM);
+    return eachEye(situation, ({ eye, fittingHeightMm: heightMm }) =>
+      heightMm !== null && heightMm < leastMm
+        ? {
+            message: declaredMm === null ? 'low-computed' : 'low',
+            level: 'stop',
+            eye,
+            figures: {
+              design: name,
+              heightMm,
+              leastMm,
+              shortMm: round2(leastMm - heightMm),
+              corridorMm: corridor.lengthMm,
+            },
+          }
+        : null,
+    );
+  },
+};

@@ -1,0 +1,23 @@
+import type { Outcome } from './finding.ts';
+import type { Rule } from './rule.ts';
+
+/** Sizes and colourways that are not made together, and what is in stock. */
+export const frameCombination: Rule = {
+  id: 'frame-combination',
+  check({ frame }) {
+    const figures = { size: frame.size ?? '', colourway: frame.colourway ?? '' };
+    const outcomes: Outcome[] = frame.notOffered
+      .filter(({ size, colourway }) => size === frame.size && colourway === frame.colourway)
+      .map(({ because }) => ({
+        message: 'not-made',
+        level: 'stop',
+        eye: 'both',
+        figures: { ...figures, because },
+      }));
+    if (frame.stock === 'sold-out')
+      outcomes.push({ message: 'sold-out', level: 'stop', eye: 'both', figures });
+    if (frame.stock === 'made-to-order')
+      outcomes.push({ message: 'to-order', level: 'note', eye: 'both', figures });
+    return outcomes;
+  },
+};

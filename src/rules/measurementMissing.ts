@@ -1,0 +1,21 @@
+import { eachEye, type Rule } from './rule.ts';
+
+/** Lenses with power are centred on the eyes: the PD, and the height where the design depends on it. */
+export const measurementMissing: Rule = {
+  id: 'measurement-missing',
+  check(situation) {
+    const { use, design } = situation;
+    if (use === 'none') return [];
+    if (situation.right.pdMm === null || situation.left.pdMm === null)
+      return [{ message: 'pd', level: 'stop', eye: 'both', figures: {} }];
+    if (design.corridor !== null)
+      return eachEye(situation, ({ eye, fittingHeightMm }) =>
+        fittingHeightMm === null ? { message: 'fitting-height', level: 'stop', eye, figures: {} } : null,
+      );
+    if (design.segment !== null)
+      return eachEye(situation, ({ eye, segmentHeightMm }) =>
+        segmentHeightMm === null ? { message: 'segment-height', level: 'stop', eye, figures: {} } : null,
+      );
+    return [];
+  },
+};

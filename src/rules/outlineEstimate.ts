@@ -1,0 +1,22 @@
+import { strongestMeridianD } from '../optics/prescription.ts';
+import { round2 } from './round.ts';
+import type { Rule } from './rule.ts';
+
+/** From this strength on an estimated outline does not carry a plain yes, D: the shop's own caution. */
+const STRONG_D = 4;
+
+/** Figures from a fitted outline are estimates until the frame is traced. */
+export const outlineEstimate: Rule = {
+  id: 'outline-estimate',
+  check({ frame, right, left }) {
+    if (frame.outlineOrigin === 'traced' || right.lens === null || left.lens === null) return [];
+    if (frame.mounting === 'drilled')
+      return [{ message: 'drilled', level: 'caution', eye: 'both', figures: {} }];
+    const strongestD = round2(
+      Math.max(...[right, left].map(({ ordered }) => Math.abs(ordered ? strongestMeridianD(ordered) : 0))),
+    );
+    return strongestD >= STRONG_D
+      ? [{ message: 'strong', level: 'caution', eye: 'both', figures: { strongestD, fromD: STRONG_D } }]
+      : [{ message: 'plain', level: 'note', eye: 'both', figures: {} }];
+  },
+};

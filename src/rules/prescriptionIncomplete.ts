@@ -1,0 +1,21 @@
+import { eachEye, type Rule } from './rule.ts';
+
+/** Powers that the use asks for must be there: a sphere an eye, and an add where there is a near part. */
+export const prescriptionIncomplete: Rule = {
+  id: 'prescription-incomplete',
+  check(situation) {
+    const { use, design } = situation;
+    if (use === 'none') return [];
+    if (!situation.hasPrescription)
+      return [{ message: 'none', level: 'stop', eye: 'both', figures: { use } }];
+    const needsAdd = use !== 'distance' || (design.addD !== null && design.kind !== 'single-vision');
+    const spheres = eachEye(situation, ({ eye, prescribed }) =>
+      prescribed.sphereD === null && !prescribed.balance
+        ? { message: 'sphere', level: 'stop', eye, figures: {} }
+        : null,
+    );
+    if (spheres.length > 0 || !needsAdd) return spheres;
+    const none = [situation.right, situation.left].every(({ prescribed }) => !prescribed.addD);
+    return none ? [{ message: 'add', level: 'stop', eye: 'both', figures: { use } }] : [];
+  },
+};

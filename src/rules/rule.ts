@@ -1,0 +1,18 @@
+import type { Outcome } from './finding.ts';
+import type { EyeSituation, Situation } from './situation.ts';
+
+/** One reason for which a package is refused, done with care, or worth a word. */
+export interface Rule {
+  /** Permanent; also the page that explains it. */
+  readonly id: string;
+  /** Outcomes for this package, none where the rule is content. */
+  readonly check: (situation: Situation) => readonly Outcome[];
+}
+
+/** The outcomes of a check that looks at one eye at a time, right first. */
+export function eachEye(
+  situation: Situation,
+  check: (eye: EyeSituation) => Outcome | readonly Outcome[] | null,
+): readonly Outcome[] {
+  return [check(situation.right), check(situation.left)].flatMap((outcome) => outcome ?? []);
+}

@@ -1,0 +1,79 @@
+/** Every rule, in the order in which findings are told: what is missing, what cannot be, what to mind. */
+import { aboveCross } from './aboveCross.ts';
+import { addsDiffer } from './addsDiffer.ts';
+import { asWorn } from './asWorn.ts';
+import { balanceLens } from './balanceLens.ts';
+import { baseCurvePair } from './baseCurvePair.ts';
+import { blankTooSmall } from './blankTooSmall.ts';
+import { colourFringes } from './colourFringes.ts';
+import { declaredLimit } from './declaredLimit.ts';
+import { designRange } from './designRange.ts';
+import { edgeBeyondRim } from './edgeBeyondRim.ts';
+import { faceForm } from './faceForm.ts';
+import { fitInPerson } from './fitInPerson.ts';
+import { fittingHeight } from './fittingHeight.ts';
+import { frameCombination } from './frameCombination.ts';
+import { frameCurve } from './frameCurve.ts';
+import { heavyPair } from './heavyPair.ts';
+import { impactResistance } from './impactResistance.ts';
+import { lensRefused } from './lensRefused.ts';
+import { lensTooThin } from './lensTooThin.ts';
+import { materialRange } from './materialRange.ts';
+import { measurementMissing } from './measurementMissing.ts';
+import { measurementOutsideLens } from './measurementOutsideLens.ts';
+import { mountingMaterial } from './mountingMaterial.ts';
+import { notForDriving } from './notForDriving.ts';
+import { notOffered } from './notOffered.ts';
+import { outlineEstimate } from './outlineEstimate.ts';
+import { pdHalved } from './pdHalved.ts';
+import { prescriptionIncomplete } from './prescriptionIncomplete.ts';
+import { prescriptionValidity } from './prescriptionValidity.ts';
+import type { Rule } from './rule.ts';
+import { segmentHeight } from './segmentHeight.ts';
+import { singleVisionWithAdd } from './singleVisionWithAdd.ts';
+import { stairs } from './stairs.ts';
+import { thicknessEstimate } from './thicknessEstimate.ts';
+import { tintDriving } from './tintDriving.ts';
+import { uncoatedHighIndex } from './uncoatedHighIndex.ts';
+import { useNotServed } from './useNotServed.ts';
+import { vertexDistance } from './vertexDistance.ts';
+
+export const RULES: readonly Rule[] = [
+  prescriptionIncomplete,
+  prescriptionValidity,
+  measurementMissing,
+  measurementOutsideLens,
+  useNotServed,
+  notOffered,
+  declaredLimit,
+  frameCombination,
+  mountingMaterial,
+  impactResistance,
+  designRange,
+  materialRange,
+  fittingHeight,
+  aboveCross,
+  segmentHeight,
+  faceForm,
+  lensRefused,
+  blankTooSmall,
+  lensTooThin,
+  addsDiffer,
+  balanceLens,
+  fitInPerson,
+  vertexDistance,
+  asWorn,
+  baseCurvePair,
+  frameCurve,
+  edgeBeyondRim,
+  heavyPair,
+  tintDriving,
+  colourFringes,
+  uncoatedHighIndex,
+  singleVisionWithAdd,
+  notForDriving,
+  stairs,
+  pdHalved,
+  outlineEstimate,
+  thicknessEstimate,
+];
