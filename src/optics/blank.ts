@@ -3,7 +3,7 @@
  * outline. Lengths in mm; places in the front view from the boxed centre. A blank's reference point may lie beside
  * the middle of the blank (offset), as in surfaced and progressive blanks.
  */
-import { keptPoints } from './outline.ts';
+import { keptOutline } from './keptOutline.ts';
 import type { Outline, PointMm } from './types.ts';
 
 /** Spare glass all round for edging that the trade counts, mm across; some use 1. */
@@ -55,7 +55,7 @@ export interface BlankCover extends BlankNeed {
 
 /** The exact smallest blank, mm: twice the farthest outline point from the middle of the blank, plus the allowance. */
 export function blankNeeded(question: BlankQuestion): BlankNeed {
-  const { xMm, yMm } = keptPoints(question.outline);
+  const { xMm, yMm } = keptOutline(question.outline);
   const cx = question.reference.xMm - (question.offset?.xMm ?? 0);
   const cy = question.reference.yMm - (question.offset?.yMm ?? 0);
   let farthest = -1;

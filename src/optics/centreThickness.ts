@@ -7,8 +7,7 @@
  * aspheric front, a progressive) the lesser of centre and edge limit holds.
  */
 
-import type { LensToMake } from './lensToMake.ts';
-import { inside } from './outline.ts';
+import type { HoleLimit, LensRefusal, LensToMake } from './lensToMake.ts';
 import { rise, type ThicknessField } from './thicknessField.ts';
 import type { PointMm } from './types.ts';
 
@@ -18,6 +17,7 @@ export type GovernedBy = 'centre' | 'edge' | 'hole' | 'blank';
 /** One limit at one place: `needMm` is the centre thickness which it asks for. The place from the boxed centre. */
 export interface Demand {
   readonly by: 'centre' | 'edge' | 'hole';
+  readonly limitMm: number;
   readonly needMm: number;
   readonly at: PointMm;
 }
@@ -33,100 +33,42 @@ function holeRise(field: ThicknessField, reference: PointMm, x: number, y: numbe
   return least;
 }
 
-/** Demands of the holes, NaN where a surface does not reach one. */
-export function holeDemands(lens: LensToMake, field: ThicknessField): Demand[] {
-  return lens.limits.holes.map((hole) => ({
+/** The demand of a hole, NaN where a surface does not reach it. */
+export function holeDemand(lens: LensToMake, field: ThicknessField, hole: HoleLimit): Demand {
+  const least = holeRise(field, lens.reference, hole.xMm, hole.yMm, hole.diameterMm / 2);
+  return {
     by: 'hole',
-    needMm: hole.leastMm - holeRise(field, lens.reference, hole.xMm, hole.yMm, hole.diameterMm / 2),
+    limitMm: hole.leastMm,
+    needMm: hole.leastMm - least,
     at: { xMm: hole.xMm, yMm: hole.yMm },
-  }));
-}
-
-/** Demands of the inside of the lens: none for most, since without prism a lens is thinnest at centre or edge. */
-export function interiorDemands(lens: LensToMake, field: ThicknessField): Demand[] {
-  const found: Demand[] = [];
-  if (lens.prism.x !== 0 || lens.prism.y !== 0) {
-    const at = opticalCentre(field);
-    if (at) {
-      const place = { xMm: at.xMm + lens.reference.xMm, yMm: at.yMm + lens.reference.yMm };
-      if (inside(lens.outline, place))
-        found.push({ by: 'centre', needMm: lens.limits.centreMm - rise(field, at.xMm, at.yMm), at: place });
-    }
-  }
-  if (lens.frontConic !== 0 || lens.profile !== null) found.push(scanned(lens, field));
-  return found;
-}
-
-/**
- * The place of least thickness from the reference point, mm, by Newton's method; null when the thickness is not
- * bowl-shaped there (plus and mixed lenses) or it lies far outside any lens.
- */
-export function opticalCentre(field: ThicknessField): PointMm | null {
-  const h = 0.25;
-  let x = 0;
-  let y = 0;
-  for (let pass = 0; pass < 8; pass++) {
-    const here = rise(field, x, y);
-    const right = rise(field, x + h, y);
-    const left = rise(field, x - h, y);
-    const up = rise(field, x, y + h);
-    const down = rise(field, x, y - h);
-    const gx = (right - left) / (2 * h);
-    const gy = (up - down) / (2 * h);
-    const xx = (right - 2 * here + left) / (h * h);
-    const yy = (up - 2 * here + down) / (h * h);
-    const xy =
-      (rise(field, x + h, y + h) -
-        rise(field, x + h, y - h) -
-        (rise(field, x - h, y + h) - rise(field, x - h, y - h))) /
-      (4 * h * h);
-    const det = xx * yy - xy * xy;
-    if (!(det > 1e-12 && xx + yy > 0)) return null;
-    const dx = (xy * gy - yy * gx) / det;
-    const dy = (xy * gx - xx * gy) / det;
-    x += dx;
-    y += dy;
-    if (Math.hypot(x, y) > 80) return null;
-    if (Math.abs(dx) + Math.abs(dy) < 1e-3) return { xMm: x, yMm: y };
-  }
-  return null;
-}
-
-/** The thinnest of a polar grid inside the outline, taken down to a tenth of a millimetre along its ray. */
-function scanned(lens: LensToMake, field: ThicknessField): Demand {
-  const { radiiMm } = lens.outline;
-  const n = radiiMm.length;
-  const at = (i: number, share: number): PointMm => {
-    const r = (radiiMm[i] as number) * share;
-    return { xMm: r * Math.cos((2 * Math.PI * i) / n), yMm: r * Math.sin((2 * Math.PI * i) / n) };
   };
-  const riseAt = (i: number, share: number) => {
-    const p = at(i, share);
-    return rise(field, p.xMm - lens.reference.xMm, p.yMm - lens.reference.yMm);
-  };
-  let least = riseAt(0, 0);
-  let ray = 0;
-  let share = 0;
-  const rays = Math.max(1, Math.floor(n / 36));
-  for (let i = 0; i < n; i += rays) {
-    for (let k = 1; k < 16; k++) {
-      const d = riseAt(i, k / 16);
-      if (d < least) {
-        least = d;
-        ray = i;
-        share = k / 16;
-      }
-    }
-  }
-  for (let half = 1 / 32; half > 1 / 600; half /= 2) {
-    for (const next of [share - half, share + half]) {
-      const d = next > 0 && next < 1 ? riseAt(ray, next) : Number.POSITIVE_INFINITY;
-      if (d < least) {
-        least = d;
-        share = next;
-      }
-    }
-  }
-  const limit = Math.min(lens.limits.centreMm, lens.limits.edgeMm);
-  return { by: share === 0 ? 'centre' : 'edge', needMm: limit - least, at: at(ray, share) };
 }
+
+/** The demand that asks for most; one that is not a number comes first. */
+export function strictest(demands: readonly Demand[]): Demand {
+  return demands.reduce((a, b) => (b.needMm <= a.needMm ? a : b));
+}
+
+/** How far a lens of given thickness stays below a limit. */
+export interface Shortfall {
+  readonly at: 'centre' | 'edge' | 'hole';
+  readonly missingMm: number;
+  readonly atDeg: number;
+}
+
+/** The limits that a lens of the given thickness misses; empty when it meets them all. */
+export function shortfalls(demands: readonly Demand[], thicknessMm: number): Shortfall[] {
+  return demands
+    .filter((demand) => demand.needMm > thicknessMm + 1e-9)
+    .map(({ by, needMm, at }) => ({ at: by, missingMm: needMm - thicknessMm, atDeg: directionDeg(at) }));
+}
+
+/** Surfaces that cross inside the lens at a given thickness: there is no lens there. Null when there is. */
+export function crossingFault(demands: readonly Demand[], thicknessMm: number): LensRefusal | null {
+  const left = (demand: Demand) => thicknessMm + demand.limitMm - demand.needMm;
+  const worst = demands.reduce((a, b) => (left(b) < left(a) ? b : a));
+  if (left(worst) > 0) return null;
+  return { reason: 'surfaces-cross', thinnestMm: left(worst), atDeg: directionDeg(worst.at) };
+}
+
+const directionDeg = (at: PointMm) => ((Math.atan2(at.yMm, at.xMm) * 180) / Math.PI + 360) % 360;

@@ -2,6 +2,7 @@
  * What the finished lens is computed from, and the inspection of it before any sag is asked: a number that is not
  * finite or cannot be is an explained refusal.
  */
+import { keptOutline } from './keptOutline.ts';
 import type { PowerProfile } from './powerProfile.ts';
 import type { Outline, PointMm, PrismVector, SpheroCylinder } from './types.ts';
 
@@ -58,52 +59,65 @@ export type LensRefusal =
       readonly neededMm: number;
       /** Direction of the outline's farthest point from the boxed centre, degrees. */
       readonly atDeg: number;
-    };
+    }
+  /** At the given thickness the surfaces cross before the edge: what is left there, mm (0 or less), and where. */
+  | { readonly reason: 'surfaces-cross'; readonly thinnestMm: number; readonly atDeg: number };
 
-function fields(lens: LensToMake): [string, number, number, number][] {
-  const { power, prism, reference, limits, profile } = lens;
-  const list: [string, number, number, number][] = [
-    ['power.sphereD', power.sphereD, -60, 60],
-    ['power.cylinderD', power.cylinderD, -30, 30],
-    ['power.axisDeg', power.axisDeg, -360, 360],
-    ['prism.x', prism.x, -60, 60],
-    ['prism.y', prism.y, -60, 60],
-    ['index', lens.index, 1.3, 2.5],
-    ['densityGPerCm3', lens.densityGPerCm3, 0.1, 10],
-    ['frontPowerD', lens.frontPowerD, -40, 40],
-    ['frontConic', lens.frontConic, -1000, 1000],
-    ['reference.xMm', reference.xMm, -100, 100],
-    ['reference.yMm', reference.yMm, -100, 100],
-    ['limits.centreMm', limits.centreMm, 0, 50],
-    ['limits.edgeMm', limits.edgeMm, 0, 50],
-    ['outline.radiiMm.length', lens.outline.radiiMm.length, 36, 100_000],
-  ];
-  if (lens.fixedCentreThicknessMm !== null)
-    list.push(['fixedCentreThicknessMm', lens.fixedCentreThicknessMm, 0.01, 50]);
-  limits.holes.forEach((hole, i) => {
-    list.push([`limits.holes.${i}.xMm`, hole.xMm, -100, 100], [`limits.holes.${i}.yMm`, hole.yMm, -100, 100]);
-    list.push([`limits.holes.${i}.diameterMm`, hole.diameterMm, 0, 20]);
-    list.push([`limits.holes.${i}.leastMm`, hole.leastMm, 0, 50]);
-  });
-  if (profile) {
-    list.push(['profile.addD', profile.addD, -6, 6], ['profile.insetXMm', profile.insetXMm, -20, 20]);
-    list.push(['profile.startYMm', profile.startYMm, -50, 50]);
-    list.push(['profile.endYMm', profile.endYMm, -60, profile.startYMm - 1]);
-  }
-  return list;
+/** Null when the number is finite and in range, ends included. */
+function outside(field: string, found: number, least: number, most: number): LensRefusal | null {
+  if (found >= least && found <= most) return null;
+  return { reason: Number.isFinite(found) ? 'out-of-range' : 'not-a-number', field, found };
 }
 
 /** The first thing wrong with the numbers of a lens, or null. */
 export function lensFault(lens: LensToMake): LensRefusal | null {
-  for (const [field, found, least, most] of fields(lens)) {
-    if (!Number.isFinite(found)) return { reason: 'not-a-number', field, found };
-    if (found < least || found > most) return { reason: 'out-of-range', field, found };
-  }
-  const { radiiMm } = lens.outline;
-  for (let i = 0; i < radiiMm.length; i++) {
-    const found = radiiMm[i] as number;
-    if (!(found > 0.5 && found < 100))
-      return { reason: 'out-of-range', field: `outline.radiiMm.${i}`, found };
+  const { power, prism, reference, limits, outline } = lens;
+  return (
+    outside('power.sphereD', power.sphereD, -60, 60) ??
+    outside('power.cylinderD', power.cylinderD, -30, 30) ??
+    outside('power.axisDeg', power.axisDeg, -360, 360) ??
+    outside('prism.x', prism.x, -60, 60) ??
+    outside('prism.y', prism.y, -60, 60) ??
+    outside('index', lens.index, 1.3, 2.5) ??
+    outside('densityGPerCm3', lens.densityGPerCm3, 0.1, 10) ??
+    outside('frontPowerD', lens.frontPowerD, -40, 40) ??
+    outside('frontConic', lens.frontConic, -1000, 1000) ??
+    outside('reference.xMm', reference.xMm, -100, 100) ??
+    outside('reference.yMm', reference.yMm, -100, 100) ??
+    outside('limits.centreMm', limits.centreMm, 0, 50) ??
+    outside('limits.edgeMm', limits.edgeMm, 0, 50) ??
+    outside('fixedCentreThicknessMm', lens.fixedCentreThicknessMm ?? 1, 0.01, 50) ??
+    outside('outline.radiiMm.length', outline.radiiMm.length, 36, 100_000) ??
+    radiusFault(outline) ??
+    (limits.holes.length > 0 ? holeFault(limits.holes) : null) ??
+    (lens.profile ? profileFault(lens.profile) : null)
+  );
+}
+
+function radiusFault(outline: Outline): LensRefusal | null {
+  const { impossibleAt } = keptOutline(outline);
+  return impossibleAt < 0
+    ? null
+    : outside(`outline.radiiMm.${impossibleAt}`, outline.radiiMm[impossibleAt] as number, 0.5, 100);
+}
+
+function holeFault(holes: readonly HoleLimit[]): LensRefusal | null {
+  for (const [i, hole] of holes.entries()) {
+    const fault =
+      outside(`limits.holes.${i}.xMm`, hole.xMm, -100, 100) ??
+      outside(`limits.holes.${i}.yMm`, hole.yMm, -100, 100) ??
+      outside(`limits.holes.${i}.diameterMm`, hole.diameterMm, 0, 20) ??
+      outside(`limits.holes.${i}.leastMm`, hole.leastMm, 0, 50);
+    if (fault) return fault;
   }
   return null;
+}
+
+function profileFault(profile: PowerProfile): LensRefusal | null {
+  return (
+    outside('profile.addD', profile.addD, -6, 6) ??
+    outside('profile.insetXMm', profile.insetXMm, -20, 20) ??
+    outside('profile.startYMm', profile.startYMm, -50, 50) ??
+    outside('profile.endYMm', profile.endYMm, -60, profile.startYMm - 1)
+  );
 }

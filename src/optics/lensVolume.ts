@@ -1,7 +1,7 @@
 /**
  * Volume of a cut lens by quadrature in polar coordinates about the boxed centre: along a ray a Gauss-Lobatto rule
  * with weight r (centre, two nodes, edge; exact to the fifth degree), over the rays the mean. The edge values are
- * those of the thickness pass, so only two more points a ray are asked, on every fourth ray.
+ * those of the thickness pass, so only two more points a ray are asked, on every eighth ray of 360.
  */
 import { directions } from './outline.ts';
 import { rise, type ThicknessField } from './thicknessField.ts';
@@ -14,8 +14,8 @@ const WEIGHT_OUTER = (1 / 20 - INNER / 12) / (OUTER * (1 - OUTER) * (OUTER - INN
 const WEIGHT_EDGE = 1 / 15;
 const WEIGHT_CENTRE = 1 / 120;
 
-/** About 90 rays are enough for a rim that is smooth to the degree. */
-const RAYS = 72;
+/** Rays that are asked inside; the area of all rays takes up what a corner between them would add. */
+const RAYS = 45;
 
 /** The largest step that divides `n` and leaves at least `RAYS` rays. */
 function rayStep(n: number): number {
@@ -23,20 +23,16 @@ function rayStep(n: number): number {
   return 1;
 }
 
-/** Area by the mean of r2/2 over equal angles, mm squared, over every `step`-th ray. */
-function polarArea(radiiMm: readonly number[], step: number): number {
-  let sum = 0;
-  for (let i = 0; i < radiiMm.length; i += step) sum += (radiiMm[i] as number) ** 2;
-  return (sum * Math.PI * step) / radiiMm.length;
-}
-
-/** Mean of the rise over the area of the lens and that area: volume = area (centre thickness + mean rise). */
+/**
+ * Mean of the rise over the face of the lens, mm; the volume is the area times (centre thickness + mean rise).
+ * `edge` holds the rise at each radius.
+ */
 export function meanRise(
   field: ThicknessField,
   radiiMm: readonly number[],
   reference: PointMm,
-  edge: Float64Array,
-): { readonly meanMm: number; readonly areaMm2: number } {
+  edge: ArrayLike<number>,
+): number {
   const n = radiiMm.length;
   const step = rayStep(n);
   const { cos, sin } = directions(n);
@@ -44,18 +40,18 @@ export function meanRise(
   const oy = reference.yMm;
   const centre = WEIGHT_CENTRE * rise(field, -ox, -oy);
   let sum = 0;
+  let squares = 0;
   for (let i = 0; i < n; i += step) {
     const r = radiiMm[i] as number;
     const x = r * (cos[i] as number);
     const y = r * (sin[i] as number);
-    sum +=
-      r *
-      r *
-      (centre +
-        WEIGHT_INNER * rise(field, INNER * x - ox, INNER * y - oy) +
-        WEIGHT_OUTER * rise(field, OUTER * x - ox, OUTER * y - oy) +
-        WEIGHT_EDGE * (edge[i] as number));
+    const along =
+      centre +
+      WEIGHT_INNER * rise(field, INNER * x - ox, INNER * y - oy) +
+      WEIGHT_OUTER * rise(field, OUTER * x - ox, OUTER * y - oy) +
+      WEIGHT_EDGE * (edge[i] as number);
+    sum += r * r * along;
+    squares += r * r;
   }
-  const coarse = polarArea(radiiMm, step);
-  return { meanMm: (sum * 2 * Math.PI * step) / n / coarse, areaMm2: polarArea(radiiMm, 1) };
+  return (2 * sum) / squares;
 }

@@ -58,18 +58,6 @@ export interface OutlinePoints {
   readonly yMm: Float64Array;
 }
 
-const pointsByOutline = new WeakMap<Outline, OutlinePoints>();
-
-/** `outlinePoints`, kept with the outline: a frame's outline is asked for each of its packages. Not to be written. */
-export function keptPoints(outline: Outline): OutlinePoints {
-  let points = pointsByOutline.get(outline);
-  if (!points) {
-    points = outlinePoints(outline);
-    pointsByOutline.set(outline, points);
-  }
-  return points;
-}
-
 /** All points of an outline as two arrays, mm. */
 export function outlinePoints(outline: Outline): OutlinePoints {
   const n = outline.radiiMm.length;

@@ -2,10 +2,11 @@ import type { LensToMake } from './lensToMake.ts';
 import type { OutlinePoints } from './outline.ts';
 import { backFor } from './surfacePower.ts';
 import { rise, type ThicknessField, thicknessField } from './thicknessField.ts';
+import { interiorDemands } from './thinnestInside.ts';
 import type { FrontSurface } from './types.ts';
 
 /**
- * A first guess of the centre thickness, mm: a tenth of the edge is asked, then the neighbourhood of its thinnest
+ * A first guess of the centre thickness, mm: 24 points of the edge are asked, then the neighbourhood of its thinnest
  * point, and the thickness is settled there. It saves the second full pass over the edge.
  */
 export function roughThickness(lens: LensToMake, front: FrontSurface, shape: OutlinePoints): number {
@@ -14,7 +15,7 @@ export function roughThickness(lens: LensToMake, front: FrontSurface, shape: Out
   const riseAt = (field: ThicknessField, i: number) =>
     rise(field, (shape.xMm[i] as number) - lens.reference.xMm, (shape.yMm[i] as number) - lens.reference.yMm);
   let field = thicknessField(front, backFor(lens, centreMm), lens.profile, lens.index);
-  const stride = Math.max(1, Math.floor(n / 36));
+  const stride = Math.max(1, Math.floor(n / 24));
   let at = 0;
   let least = riseAt(field, 0);
   for (let i = stride; i < n; i += stride) {
@@ -24,7 +25,11 @@ export function roughThickness(lens: LensToMake, front: FrontSurface, shape: Out
       at = i;
     }
   }
-  if (!(edgeMm - least > centreMm - 0.3)) return centreMm;
+  const inner = interiorDemands(lens, field).reduce(
+    (most, demand) => Math.max(most, demand.needMm),
+    centreMm,
+  );
+  if (!(edgeMm - least > inner - 0.3)) return inner;
   for (let step = stride >> 1; step >= 1; step >>= 1) {
     for (const i of [(at + step) % n, (at - step + n) % n]) {
       const d = riseAt(field, i);
@@ -34,10 +39,10 @@ export function roughThickness(lens: LensToMake, front: FrontSurface, shape: Out
       }
     }
   }
-  let thicknessMm = Math.max(centreMm, edgeMm - least);
+  let thicknessMm = Math.max(inner, edgeMm - least);
   for (let pass = 0; pass < 2; pass++) {
     field = thicknessField(front, backFor(lens, thicknessMm), lens.profile, lens.index);
-    thicknessMm = Math.max(centreMm, edgeMm - riseAt(field, at));
+    thicknessMm = Math.max(inner, edgeMm - riseAt(field, at));
   }
   return thicknessMm < 200 ? thicknessMm : centreMm;
 }

@@ -3,9 +3,10 @@
  * from the reference point, both vertices taken at 0. Thickness is along z, the normal of the front at the
  * reference point (design: "thickness is along the axis there").
  */
+import type { OutlinePoints } from './outline.ts';
 import { type PowerProfile, type PreparedProfile, prepareProfile, profileSag } from './powerProfile.ts';
 import { conicSag, type PreparedBack, prepareBack, preparedBackSag } from './surface.ts';
-import type { BackSurface, FrontSurface } from './types.ts';
+import type { BackSurface, FrontSurface, PointMm } from './types.ts';
 
 /** Both surfaces as plain numbers. */
 export interface ThicknessField {
@@ -44,27 +45,39 @@ export function rise(field: ThicknessField, x: number, y: number): number {
   return profile.profile.surface === 'front' ? z - extra : z + extra;
 }
 
-/** The rise at each outline point into `out`; gives the index of the least, or -1 when some rise is NaN. */
+/** Where on the edge the rise is least and most. */
+export interface EdgeExtremes {
+  readonly least: number;
+  readonly most: number;
+}
+
+/** The rise at each outline point into `out`; gives the indices of the extremes, or null when some rise is NaN. */
 export function edgeRise(
   field: ThicknessField,
-  xMm: Float64Array,
-  yMm: Float64Array,
-  reference: { readonly xMm: number; readonly yMm: number },
-  out: Float64Array,
-): number {
+  shape: OutlinePoints,
+  reference: PointMm,
+  out: number[],
+): EdgeExtremes | null {
+  const { xMm, yMm } = shape;
   const ox = reference.xMm;
   const oy = reference.yMm;
-  let least = Number.POSITIVE_INFINITY;
-  let at = -1;
+  let low = Number.POSITIVE_INFINITY;
+  let high = Number.NEGATIVE_INFINITY;
+  let least = 0;
+  let most = 0;
   let sum = 0;
-  for (let i = 0; i < out.length; i++) {
+  for (let i = 0; i < xMm.length; i++) {
     const d = rise(field, (xMm[i] as number) - ox, (yMm[i] as number) - oy);
     out[i] = d;
     sum += d;
-    if (d < least) {
-      least = d;
-      at = i;
+    if (d < low) {
+      low = d;
+      least = i;
+    }
+    if (d > high) {
+      high = d;
+      most = i;
     }
   }
-  return Number.isNaN(sum) ? -1 : at;
+  return Number.isNaN(sum) ? null : { least, most };
 }
