@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 
 const folder = fileURLToPath(new URL('./bench/', import.meta.url));
 const word = process.argv[2] ?? '';
-const names = existsSync(folder) ? readdirSync(folder).filter((name) => name.endsWith('.bench.ts')) : [];
+const names = existsSync(folder) ? readdirSync(folder).filter((name) => name.endsWith('.ts')) : [];
 const chosen = names.filter((name) => name.includes(word)).sort();
 
 if (chosen.length === 0) {
