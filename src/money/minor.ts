@@ -11,7 +11,7 @@ export function checkMinor(minor: number, what = 'amount'): number {
 }
 
 /** Sum of amounts in minor units; throws a RangeError when a term or the sum is no safe integer. */
-export function sumMinor(amountsMinor: Iterable<number>): number {
+export function sumMinor(amountsMinor: readonly number[]): number {
   let sum = 0;
   for (const amount of amountsMinor) sum = checkMinor(sum + checkMinor(amount), 'sum');
   return sum;

@@ -1,13 +1,14 @@
 /** One amount of a quote before its label is written out: labels cost more than sums, and a search needs none. */
 import { sumMinor } from '../money/minor.ts';
 import type { LineKind } from './line.ts';
+import type { PriceWord } from './words.ts';
 
 /** A value that is written the shop's way when the label is made. */
 export type Slot = string | number | { readonly minor: number } | { readonly ppm: number };
 
-/** A key of the words files below `price.`, with what fills its slots. */
+/** A sentence of the shop's words, with what fills its slots. */
 export interface Wording {
-  readonly key: string;
+  readonly key: PriceWord;
   readonly slots: Readonly<Record<string, Slot>>;
 }
 

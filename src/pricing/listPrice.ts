@@ -3,24 +3,21 @@ import type { Surcharge } from '../catalogue/limit.ts';
 import type { Charge } from './charge.ts';
 import type { PricedFrame, PricedLenses, PricedPair } from './pair.ts';
 import { surchargesFor } from './surcharges.ts';
+import type { PriceWord } from './words.ts';
 
 /**
  * Lines of the frame: its price, then what its colour and size add or take off where that is not 0.
  * `pair` is the index of the pair. Amounts in minor units.
  */
 export function frameCharges({ frame, colourway, size }: PricedFrame, pair: number): Charge[] {
-  const line = (key: string, slots: Record<string, string>, amountMinor: number): Charge => ({
-    kind: 'frame',
-    pair,
-    label: { key, slots: { model: frame.model, ...slots } },
-    amountMinor,
-    source: `frames/${frame.id}`,
-  });
-  const lines = [line('price.frame', {}, frame.priceMinor)];
+  const slots = { model: frame.model, colourway: colourway.name, size: size.id };
+  const line = (key: PriceWord, amountMinor: number): Charge => {
+    return { kind: 'frame', pair, label: { key, slots }, amountMinor, source: `frames/${frame.id}` };
+  };
+  const lines = [line('price.frame', frame.priceMinor)];
   if (colourway.priceDifferenceMinor !== 0)
-    lines.push(line('price.colourway', { colourway: colourway.name }, colourway.priceDifferenceMinor));
-  if (size.priceDifferenceMinor !== 0)
-    lines.push(line('price.size', { size: size.id }, size.priceDifferenceMinor));
+    lines.push(line('price.colourway', colourway.priceDifferenceMinor));
+  if (size.priceDifferenceMinor !== 0) lines.push(line('price.size', size.priceDifferenceMinor));
   return lines;
 }
 
@@ -33,9 +30,13 @@ export function lensCharges(lenses: PricedLenses, pair: number): Charge[] {
   const { design, material, tint, coating, stock } = lenses;
   const designEntry = `lenses/designs/${design.id}`;
   const materialEntry = `lenses/materials/${material.id}`;
-  const names = { design: design.name, material: material.name };
-  const line = (kind: Charge['kind'], key: string, amountMinor: number, source: string): Charge => {
-    const slots = { ...names, tint: tint?.name ?? '', coating: coating?.name ?? '' };
+  const slots = {
+    design: design.name,
+    material: material.name,
+    tint: tint?.name ?? '',
+    coating: coating?.name ?? '',
+  };
+  const line = (kind: Charge['kind'], key: PriceWord, amountMinor: number, source: string): Charge => {
     return { kind, pair, label: { key, slots }, amountMinor, source };
   };
   const surcharge = (option: string, source: string, { label, priceMinor }: Surcharge): Charge => {
@@ -59,11 +60,11 @@ export function lensCharges(lenses: PricedLenses, pair: number): Charge[] {
   if (coating)
     lines.push(line('option', 'price.coating', coating.priceMinor, `lenses/coatings/${coating.id}`));
   if (stock) return lines;
-  return [
-    ...lines,
-    ...surchargesFor(lenses, design.surcharges).map((s) => surcharge(design.name, designEntry, s)),
-    ...surchargesFor(lenses, material.surcharges).map((s) => surcharge(material.name, materialEntry, s)),
-  ];
+  for (const declared of surchargesFor(lenses, design.surcharges))
+    lines.push(surcharge(design.name, designEntry, declared));
+  for (const declared of surchargesFor(lenses, material.surcharges))
+    lines.push(surcharge(material.name, materialEntry, declared));
+  return lines;
 }
 
 /** The lines of a pair at list price, frame first; see frameCharges and lensCharges. */

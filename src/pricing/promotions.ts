@@ -6,6 +6,7 @@ import { cutOf } from './gift.ts';
 import { type Goods, goodsTotal, without } from './goods.ts';
 import type { PricedPair } from './pair.ts';
 import { pairInScope } from './scope.ts';
+import type { PriceWord } from './words.ts';
 
 /** A promotion that needs no code, or whose code was typed. */
 export interface Candidate {
@@ -27,7 +28,7 @@ export interface Applied {
   readonly left: Goods;
 }
 
-const why = (key: string, slots: Record<string, Slot>): Wording => ({ key: `price.why.${key}`, slots });
+const why = (key: PriceWord, slots: Record<string, Slot>): Wording => ({ key, slots });
 
 /** Whether two promotions may be used in one order: each must accept the other. */
 export function joins(one: Promotion, other: Promotion): boolean {
@@ -57,17 +58,18 @@ function obstacle(
 ): Wording | null {
   const { title, scope } = promotion;
   if (outOfDate) return outOfDate;
-  if (!inScope.includes(true)) return why('out-of-scope', { title });
-  if (inScope.length < scope.leastPairs) return why('least-pairs', { title, pairs: scope.leastPairs });
+  if (!inScope.includes(true)) return why('price.why.out-of-scope', { title });
+  if (inScope.length < scope.leastPairs)
+    return why('price.why.least-pairs', { title, pairs: scope.leastPairs });
   const total = goodsTotal(goods);
   const least = scope.leastGoodsMinor;
   if (least === null || total >= least) return null;
-  return why('least-goods', { title, least: { minor: least }, missing: { minor: least - total } });
+  return why('price.why.least-goods', { title, least: { minor: least }, missing: { minor: least - total } });
 }
 
 function rivalry(promotion: Promotion, used: readonly Promotion[]): Wording | null {
   const rival = used.find((other) => !joins(promotion, other));
-  return rival ? why('not-together', { title: promotion.title, other: rival.title }) : null;
+  return rival ? why('price.why.not-together', { title: promotion.title, other: rival.title }) : null;
 }
 
 /**
@@ -96,7 +98,8 @@ export function applyPromotions(
       charges.push(...lines);
       accepted.push(promotion);
     }
-    const reason = refusal ?? why(used ? 'used' : 'nothing-left', { title: promotion.title });
+    const reason =
+      refusal ?? why(used ? 'price.why.used' : 'price.why.nothing-left', { title: promotion.title });
     considered.push({ promotion, used, why: reason });
   }
   return { charges, considered, left };

@@ -1,14 +1,16 @@
 import type { Surcharge } from '../catalogue/limit.ts';
 import type { PricedLenses } from './pair.ts';
 
+const STRENGTHS = {
+  'strongest-meridian': 'strongestMeridianD',
+  cylinder: 'cylinderD',
+  prism: 'prism',
+  add: 'addD',
+} as const;
+
 /** Size of a strength in steps of 0.01, so that the noise of a computed prism crosses no edge of a band. */
 function strength(lenses: PricedLenses, of: Surcharge['of']): number {
-  const value = {
-    'strongest-meridian': lenses.strongestMeridianD,
-    cylinder: lenses.cylinderD,
-    prism: lenses.prism,
-    add: lenses.addD,
-  }[of];
+  const value = lenses[STRENGTHS[of]];
   if (!Number.isFinite(value)) throw new RangeError(`The ${of} of lenses to be priced is ${value}.`);
   return Math.round(Math.abs(value) * 100) / 100;
 }

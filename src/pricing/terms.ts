@@ -9,6 +9,7 @@ import { sameCode } from './codes.ts';
 import { entriesFor, placeOf, placesNamed } from './destination.ts';
 import type { Asked } from './pair.ts';
 import type { Candidate } from './promotions.ts';
+import type { PriceWord } from './words.ts';
 
 /** One thing in the request that has no price. */
 export interface PriceFault {
@@ -30,6 +31,9 @@ export interface Terms {
 export type TermsReply =
   | { readonly ok: true; readonly terms: Terms }
   | { readonly ok: false; readonly faults: readonly PriceFault[] };
+
+/** A fault's sentence; what was expected has the same key with `-expected`. */
+type FaultWord = Exclude<Extract<PriceWord, `price.fault.${string}`>, `${string}-expected`>;
 
 function outOfDate({ title, starts, ends }: Promotion, date: string): Wording | null {
   if (starts !== null && compareDates(date, starts) < 0)
@@ -53,30 +57,31 @@ function candidatesFor(promotions: readonly Promotion[], { codes, date }: Asked)
 export function termsOf(offer: Offer, asked: Asked): TermsReply {
   const { shop, words } = offer;
   const faults: PriceFault[] = [];
-  const fault = (path: string, key: string, found: string, slots: Slots): void => {
-    const message = say(words, `price.fault.${key}`, { found, ...slots });
-    faults.push({ path, message, expected: say(words, `price.fault.${key}-expected`, slots), found });
+  const fault = (path: string, key: FaultWord, found: string, slots: Slots): void => {
+    const message = say(words, key, { found, ...slots });
+    faults.push({ path, message, expected: say(words, `${key}-expected`, slots), found });
   };
 
-  if (!isCivilDate(asked.date)) fault('date', 'date', asked.date, {});
+  if (!isCivilDate(asked.date)) fault('date', 'price.fault.date', asked.date, {});
   const place = placeOf(asked.destination);
   const [shipping] = place === null ? [] : entriesFor(shop.shipping, place);
-  if (!shipping) fault('destination', 'shipping', asked.destination, { places: placesNamed(shop.shipping) });
+  if (!shipping)
+    fault('destination', 'price.fault.shipping', asked.destination, { places: placesNamed(shop.shipping) });
 
   const claimed = asked.taxExemption;
   const exemption = shop.exemptions.find(({ id }) => id === claimed) ?? null;
   if (claimed !== null && exemption === null)
-    fault('taxExemption', 'exemption', claimed, {
+    fault('taxExemption', 'price.fault.exemption', claimed, {
       ids: shop.exemptions.map(({ id }) => id).join(', ') || '-',
     });
   if (exemption && place !== null && entriesFor([exemption], place).length === 0) {
     const slots = { label: exemption.label, place, places: placesNamed([exemption]) };
-    fault('taxExemption', 'exemption-place', exemption.id, slots);
+    fault('taxExemption', 'price.fault.exemption-place', exemption.id, slots);
   }
 
   const taxes = place === null || exemption ? [] : entriesFor(shop.tax, place);
   if (place !== null && claimed === null && shop.tax.length > 0 && taxes.length === 0)
-    fault('destination', 'tax', asked.destination, { places: placesNamed(shop.tax) });
+    fault('destination', 'price.fault.tax', asked.destination, { places: placesNamed(shop.tax) });
 
   if (!shipping || faults.length > 0) return { ok: false, faults };
   const candidates = candidatesFor(offer.promotions, asked);
