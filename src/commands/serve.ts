@@ -40,7 +40,7 @@ type Target =
   | { readonly kind: 'redirect'; readonly to: string }
   | { readonly kind: 'none' };
 
-/** The file that a request path names, undefined where there is none or the path leads out of the folder. */
+/** The file that a decoded request path names; none where nothing is there or the path leads out of the folder. */
 async function findTarget(folder: string, pathname: string): Promise<Target> {
   const path = resolve(folder, `.${pathname}`);
   if (path !== folder && !path.startsWith(folder + sep)) return { kind: 'none' };
@@ -57,14 +57,14 @@ async function findTarget(folder: string, pathname: string): Promise<Target> {
 }
 
 async function sendNotFound(folder: string, request: IncomingMessage, response: ServerResponse) {
-  const page = await readFile(join(folder, '404.html')).catch(() => Buffer.from('Not found\n'));
-  const type = page.length > 10 ? contentTypes['.html'] : contentTypes['.txt'];
+  const page = await readFile(join(folder, '404.html')).catch(() => undefined);
+  const body = page ?? 'Not found\n';
   response.writeHead(404, {
-    'content-type': type,
-    'content-length': page.length,
+    'content-type': contentTypes[page === undefined ? '.txt' : '.html'],
+    'content-length': body.length,
     'cache-control': 'no-cache',
   });
-  response.end(request.method === 'HEAD' ? undefined : page);
+  response.end(request.method === 'HEAD' ? undefined : body);
 }
 
 async function sendFile(file: Target & { kind: 'file' }, request: IncomingMessage, response: ServerResponse) {
