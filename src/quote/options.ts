@@ -1,0 +1,112 @@
+/** Every option of one kind put in the place of the present one: what it would do to this pair and its price. */
+import type { Offer } from '../catalogue/catalogue.ts';
+import { type Pricer, pricer } from '../pricing/priceOrder.ts';
+import { round1 } from '../rules/round.ts';
+import type { Finding, Verdict } from './answer.ts';
+import { verdictOf } from './judge.ts';
+import { pricedPair } from './priced.ts';
+import { type JudgedPair, judgePair } from './quote.ts';
+import type { LensesRequest, PairRequest, QuoteRequest } from './request.ts';
+
+export const LENS_CHOICES = ['design', 'material', 'tint', 'coating'] as const;
+export type LensChoice = (typeof LENS_CHOICES)[number];
+
+/** One option in the place of the present one, all else as it is. */
+export interface OptionReport {
+  readonly id: string;
+  readonly chosen: boolean;
+  /** Of this option: what stands in the way of every option of its kind is left out. */
+  readonly verdict: Verdict;
+  readonly findings: readonly Finding[];
+  /** Thickest edge of both lenses, mm; null where no lens could be computed. */
+  readonly thickestMm: number | null;
+  /** Both lenses, g. */
+  readonly massG: number | null;
+  /** Total of the order with it less the present total, minor units; null where there is no price. */
+  readonly differenceMinor: number | null;
+}
+
+/** Reports on every option of one kind for the pair at `at`, in the shop's order. */
+export function optionReports(
+  offer: Offer,
+  request: QuoteRequest,
+  at: number,
+  kind: LensChoice,
+): readonly OptionReport[] {
+  const present = request.pairs[at];
+  if (present === undefined) return [];
+  const judged = optionsOf(offer, kind).map((id) => ({
+    id,
+    pair: swapped(offer, request, present, kind, id),
+  }));
+  const shared = sharedFindings(judged.map(({ pair }) => pair));
+  const price = totals(offer, request, at);
+  const presentMinor = price(judgePair(offer, request.date, present, '', []));
+  return judged.map(({ id, pair }) => {
+    const findings = (pair?.answer.findings ?? []).filter((finding) => !shared.has(keyOf(finding)));
+    const totalMinor = price(pair);
+    return {
+      id,
+      chosen: present.lenses[kind] === id,
+      verdict: verdictOf(findings),
+      findings,
+      ...figuresOf(pair),
+      differenceMinor: totalMinor === null || presentMinor === null ? null : totalMinor - presentMinor,
+    };
+  });
+}
+
+function optionsOf(offer: Offer, kind: LensChoice): readonly string[] {
+  const lists = {
+    design: offer.designs,
+    material: offer.materials,
+    tint: offer.tints,
+    coating: offer.coatings,
+  };
+  return lists[kind].map(({ id }) => id);
+}
+
+function swapped(
+  offer: Offer,
+  request: QuoteRequest,
+  present: PairRequest,
+  kind: LensChoice,
+  id: string,
+): JudgedPair | null {
+  const lenses: LensesRequest = { ...present.lenses, [kind]: id };
+  return judgePair(offer, request.date, { ...present, lenses }, '', []);
+}
+
+/** What every option of a kind meets alike says nothing about any one of them. */
+function sharedFindings(pairs: readonly (JudgedPair | null)[]): ReadonlySet<string> {
+  const [first, ...rest] = pairs.map((pair) => new Set((pair?.answer.findings ?? []).map(keyOf)));
+  if (first === undefined || rest.length === 0) return new Set();
+  return new Set([...first].filter((key) => rest.every((keys) => keys.has(key))));
+}
+
+const keyOf = ({ rule, eye, message }: Finding) => `${rule}|${eye}|${message}`;
+
+function figuresOf(pair: JudgedPair | null): Pick<OptionReport, 'thickestMm' | 'massG'> {
+  const { right = null, left = null } = pair?.answer ?? {};
+  if (right === null || left === null) return { thickestMm: null, massG: null };
+  return {
+    thickestMm: Math.max(right.edgeThicknessMm.thickest.mm, left.edgeThicknessMm.thickest.mm),
+    massG: round1(right.massG + left.massG),
+  };
+}
+
+/** Total of the whole order with a pair in place of the one at `at`. */
+function totals(offer: Offer, request: QuoteRequest, at: number): (pair: JudgedPair | null) => number | null {
+  const asked: Pricer | { readonly ok: false } = pricer(offer, {
+    date: request.date,
+    destination: request.destination ?? offer.shop.destination,
+    taxExemption: request.taxExemption ?? null,
+    codes: request.codes ?? [],
+  });
+  const others = request.pairs.map((pair) => judgePair(offer, request.date, pair, '', []));
+  return (pair) => {
+    const all = others.map((other, index) => (index === at ? pair : other));
+    if (!asked.ok || all.includes(null)) return null;
+    return asked.totalMinor(all.map((one) => pricedPair(one as JudgedPair)));
+  };
+}
