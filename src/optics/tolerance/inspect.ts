@@ -1,4 +1,5 @@
 /** A measured pair against its order, by one tolerance table: every item with limit, deviation, band and outcome. */
+import { axisDistanceDeg } from '../angle.ts';
 import type { Eye, PointMm, PrismVector, SpheroCylinder } from '../types.ts';
 import { checkAdd, checkPower } from './checkPower.ts';
 import { checkPrism, type MountedLens } from './checkPrism.ts';
