@@ -1,0 +1,72 @@
+/** Names that must be different from each other inside one file. */
+import { type Check, type Content, sound } from '../content.ts';
+import type { ContentFault, FieldPath } from '../fault.ts';
+import { faultAt, type Origin } from '../reading/entry.ts';
+
+/** Faults for each item of `names` that stood before; `path` leads to the name of one item. */
+function repeated(
+  origin: Origin,
+  names: readonly string[],
+  path: (index: number) => FieldPath,
+): ContentFault[] {
+  return names.flatMap((name, index) => {
+    const first = names.indexOf(name);
+    if (first === index) return [];
+    const detail = {
+      code: 'duplicate-id',
+      expected: 'an id of its own for each',
+      received: `"${name}" again, as in item ${first + 1} of this list`,
+      hint: 'Rename one of the two, or remove it.',
+    } as const;
+    return [faultAt(origin, path(index), detail)];
+  });
+}
+
+function inShop({ shop }: Content): ContentFault[] {
+  if (!shop?.value) return [];
+  const { origin, value } = shop;
+  const places = value.shipping.flatMap(({ destinations }, rate) =>
+    destinations.map((place, index) => ({ place, path: ['shipping', rate, 'destinations', index] })),
+  );
+  return [
+    ...repeated(
+      origin,
+      value.collections.map(({ id }) => id),
+      (index) => ['collections', index, 'id'],
+    ),
+    ...repeated(
+      origin,
+      value.exemptions.map(({ id }) => id),
+      (index) => ['exemptions', index, 'id'],
+    ),
+    ...repeated(
+      origin,
+      places.map(({ place }) => place),
+      (index) => places[index]?.path ?? [],
+    ),
+  ];
+}
+
+/** Sizes, colourways, stock lenses, collections, exemptions and destinations that are named twice. */
+export const checkDuplicates: Check = (content) => [
+  ...inShop(content),
+  ...sound(content.frames).flatMap(({ origin, value }) => [
+    ...repeated(
+      origin,
+      value.sizes.map(({ id }) => id),
+      (index) => ['sizes', index, 'id'],
+    ),
+    ...repeated(
+      origin,
+      value.colourways.map(({ code }) => code),
+      (index) => ['colourways', index, 'code'],
+    ),
+  ]),
+  ...sound(content.materials).flatMap(({ origin, value }) =>
+    repeated(
+      origin,
+      value.stock.map(({ id }) => id),
+      (index) => ['stock', index, 'id'],
+    ),
+  ),
+];

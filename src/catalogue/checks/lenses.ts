@@ -1,0 +1,154 @@
+/** What the fields of one lens option must agree on. */
+import { type Check, sound } from '../content.ts';
+import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
+import { faultAt } from '../reading/entry.ts';
+import type { AuthoredDesign } from '../schema/design.ts';
+import type { AuthoredMaterial } from '../schema/material.ts';
+import type { AuthoredTint } from '../schema/tint.ts';
+
+type Add = (path: FieldPath, detail: FaultDetail) => void;
+
+function disagree(expected: string, received: string, hint: string): FaultDetail {
+  return { code: 'parts-disagree', expected, received, hint };
+}
+
+/** A design has what its kind needs, and no part of another kind. */
+function checkDesign({ kind, corridor, segment, addD }: AuthoredDesign, add: Add): void {
+  const wants = {
+    corridor: kind === 'progressive' || kind === 'office',
+    segment: kind === 'bifocal',
+    addD: kind === 'progressive' || kind === 'office' || kind === 'bifocal',
+  };
+  const has = { corridor: corridor !== null, segment: segment !== null, addD: addD !== null };
+  for (const part of ['corridor', 'segment', 'addD'] as const) {
+    if (wants[part] === has[part]) continue;
+    add(
+      has[part] ? [part] : ['kind'],
+      wants[part]
+        ? disagree(`${part} besides kind: ${kind}`, `no ${part}`, `Add ${part}, or change kind.`)
+        : disagree(`no ${part} with kind: ${kind}`, `${part} is given`, `Remove ${part}, or change kind.`),
+    );
+  }
+}
+
+/** Index of the first value that is not above the one before it, or -1. */
+function firstFall(values: readonly number[]): number {
+  return values.findIndex(
+    (value, index) => index > 0 && value <= (values[index - 1] ?? Number.NEGATIVE_INFINITY),
+  );
+}
+
+function checkAscending(
+  values: readonly number[],
+  path: (index: number) => FieldPath,
+  what: string,
+  add: Add,
+) {
+  const index = firstFall(values);
+  if (index === -1) return;
+  add(path(index), {
+    code: 'not-ascending',
+    expected: `${what} in ascending order, above ${values[index - 1]}`,
+    received: String(values[index]),
+    hint: 'Sort the list, and leave out what is there twice.',
+  });
+}
+
+/** Forms of stock lenses reach the strongest plus of their range; refraction, edge and mounting agree. */
+function checkMaterial(material: AuthoredMaterial, add: Add): void {
+  if (material.ne < material.nd) {
+    const hint = 'Exchange nd and ne if they are mixed up.';
+    add(
+      ['ne'],
+      disagree(`at least nd, ${material.nd}: the index grows towards the blue`, String(material.ne), hint),
+    );
+  }
+  for (const [mounting, part] of [
+    ['grooved', 'groove'],
+    ['drilled', 'hole'],
+  ] as const) {
+    if (material.mountings.includes(mounting) === (material.leastMm[part] !== null)) continue;
+    const given = material.leastMm[part] !== null;
+    const found = given
+      ? `leastMm.${part} without the mounting ${mounting}`
+      : `${mounting} without leastMm.${part}`;
+    const expected = `leastMm.${part} and the mounting ${mounting}, both or neither`;
+    add(
+      given ? ['leastMm', part] : ['mountings'],
+      disagree(expected, found, 'Add what is missing, or remove the other.'),
+    );
+  }
+  if (material.stock.length === 0 && material.surfaced === null) {
+    add(
+      ['surfaced'],
+      disagree('stock or surfaced lenses', 'neither', 'Say what can be ordered in this material.'),
+    );
+  }
+  for (const [index, stock] of material.stock.entries()) {
+    const tops = stock.forms.map(({ toD }) => toD);
+    checkAscending(tops, (form) => ['stock', index, 'forms', form, 'toD'], 'spherical equivalents', add);
+    // The strongest plus of the grid is its highest sphere without a cylinder: cylinders are minus.
+    const last = tops.at(-1) ?? 0;
+    if (last < stock.sphereD.to) {
+      const expected = `a last form up to ${stock.sphereD.to} D at least, since sphereD reaches it`;
+      add(
+        ['stock', index, 'forms', tops.length - 1, 'toD'],
+        disagree(expected, String(last), 'Add a form, or shorten sphereD.'),
+      );
+    }
+  }
+  const { surfaced } = material;
+  if (surfaced === null) return;
+  const powers = surfaced.baseCurves.map(({ powerD }) => powerD);
+  checkAscending(powers, (curve) => ['surfaced', 'baseCurves', curve], 'base curves', add);
+  checkAscending(surfaced.diametersMm, (blank) => ['surfaced', 'diametersMm', blank], 'diameters', add);
+}
+
+function checkTint({ kind, states, polarised, mirrored }: AuthoredTint, add: Add): void {
+  const least = kind === 'photochromic' || kind === 'gradient' ? 2 : 1;
+  if (states.length < least) {
+    const what = kind === 'gradient' ? 'its top and its foot' : 'clear and dark at least';
+    add(
+      ['states'],
+      disagree(`${least} states of a ${kind} tint: ${what}`, String(states.length), 'Add the states.'),
+    );
+  }
+  if (kind === 'photochromic') {
+    for (const [index, { temperatureC }] of states.entries()) {
+      if (temperatureC !== null) continue;
+      const expected = 'temperatureC in each state of a photochromic tint';
+      add(
+        ['states', index],
+        disagree(expected, 'none', 'Write the lens temperature, such as temperatureC: 23.'),
+      );
+    }
+  }
+  if (kind === 'polarised' && !polarised)
+    add(['polarised'], disagree('true, since kind is polarised', 'false', 'Write true, or change kind.'));
+  if (kind === 'mirror' && !mirrored)
+    add(['mirrored'], disagree('true, since kind is mirror', 'false', 'Write true, or change kind.'));
+}
+
+/** Each option by itself. */
+export const checkLenses: Check = ({ designs, materials, tints, coatings }) => {
+  const faults: ContentFault[] = [];
+  const addTo =
+    (origin: Parameters<typeof faultAt>[0]): Add =>
+    (path, detail) =>
+      faults.push(faultAt(origin, path, detail));
+  for (const { origin, value } of sound(designs)) checkDesign(value, addTo(origin));
+  for (const { origin, value } of sound(materials)) checkMaterial(value, addTo(origin));
+  for (const { origin, value } of sound(tints)) checkTint(value, addTo(origin));
+  for (const { origin, value } of sound(coatings)) {
+    if ((value.faces === 'none') === (value.residualReflectance === null)) continue;
+    const expected =
+      value.faces === 'none'
+        ? 'null, since no face is coated'
+        : 'the reflectance left on a coated face, such as 0.01';
+    addTo(origin)(
+      ['residualReflectance'],
+      disagree(expected, String(value.residualReflectance ?? 'nothing'), 'Change it, or change faces.'),
+    );
+  }
+  return faults;
+};

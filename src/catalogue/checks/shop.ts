@@ -1,0 +1,93 @@
+/** What Intl knows of the shop's language, currency, zone and places, and whether the shop can send at all. */
+import type { Check } from '../content.ts';
+import type { ContentFault, FaultDetail } from '../fault.ts';
+import { listNames, nearest } from '../nearest.ts';
+import { faultAt } from '../reading/entry.ts';
+import type { AuthoredShop } from '../schema/shop.ts';
+
+/** Digits after the point in a currency; null where there is no such currency. */
+export function currencyDigits(code: string): number | null {
+  if (!Intl.supportedValuesOf('currency').includes(code)) return null;
+  const format = new Intl.NumberFormat('en', { style: 'currency', currency: code });
+  return format.resolvedOptions().maximumFractionDigits ?? 2;
+}
+
+function currencyFault(code: string): FaultDetail | null {
+  if (currencyDigits(code) !== null) return null;
+  const meant = nearest(code, Intl.supportedValuesOf('currency'));
+  return {
+    code: 'unknown-currency',
+    expected: 'a currency of ISO 4217, such as USD, EUR or JPY',
+    received: `"${code}"`,
+    hint: meant === null ? 'Write the three letters of the currency.' : `Did you mean ${meant}?`,
+  };
+}
+
+function zoneFault(zone: string): FaultDetail | null {
+  const isName = /^[A-Za-z]/.test(zone);
+  try {
+    if (isName) new Intl.DateTimeFormat('en', { timeZone: zone });
+    if (isName) return null;
+  } catch {
+    // Intl throws for a zone that it does not know.
+  }
+  const meant = nearest(zone, Intl.supportedValuesOf('timeZone'));
+  return {
+    code: 'unknown-time-zone',
+    expected: 'an IANA time zone, such as America/New_York',
+    received: `"${zone}"`,
+    hint: meant === null ? 'Write continent and city.' : `Did you mean ${meant}?`,
+  };
+}
+
+function placeFault(place: string): FaultDetail | null {
+  const country = place.slice(0, 2);
+  if (place === '*' || new Intl.DisplayNames('en', { type: 'region', fallback: 'none' }).of(country))
+    return null;
+  return {
+    code: 'wrong-value',
+    expected: 'a country of ISO 3166, such as US, or a part of it, such as US-ME',
+    received: `"${place}"`,
+    hint: 'Write the two letters of the country first.',
+  };
+}
+
+/** The names under which a destination is looked up, the longest first. */
+function lookups(destination: string): string[] {
+  return [...new Set([destination, destination.slice(0, 2), '*'])];
+}
+
+function servedFault({ destination, shipping }: AuthoredShop): FaultDetail | null {
+  const served = shipping.flatMap(({ destinations }) => destinations);
+  if (lookups(destination).some((name) => served.includes(name))) return null;
+  return {
+    code: 'not-served',
+    expected: `a destination that a shipping rate covers: ${listNames(served)}`,
+    received: `"${destination}"`,
+    hint: `Add ${destination} to a rate below shipping, or choose another destination.`,
+  };
+}
+
+/** Faults of shop.yaml that its schema cannot see. */
+export const checkShop: Check = ({ shop }) => {
+  if (!shop?.value) return [];
+  const { origin, value } = shop;
+  const faults: ContentFault[] = [];
+  const add = (path: (string | number)[], detail: FaultDetail | null) => {
+    if (detail !== null) faults.push(faultAt(origin, path, detail));
+  };
+  add(['timeZone'], zoneFault(value.timeZone));
+  add(['destination'], placeFault(value.destination) ?? servedFault(value));
+  for (const list of ['shipping', 'tax', 'exemptions'] as const) {
+    for (const [index, { destinations }] of value[list].entries()) {
+      for (const [at, place] of destinations.entries())
+        add([list, index, 'destinations', at], placeFault(place));
+    }
+  }
+  return faults;
+};
+
+/** The currency is looked at first of all, since every price is read by it. */
+export function checkCurrency(code: unknown): FaultDetail | null {
+  return typeof code === 'string' && /^[A-Z]{3}$/.test(code) ? currencyFault(code) : null;
+}

@@ -1,0 +1,77 @@
+/** Reads a content folder from the disk. With the commands, the only file that touches it. */
+import { closeSync, type Dirent, openSync, readdirSync, readFileSync, readSync, statSync } from 'node:fs';
+import { basename, dirname, join, relative, resolve, sep } from 'node:path';
+import type { ContentFault } from './fault.ts';
+import { compareFaults } from './fault.ts';
+import { type Reading, readCatalogue } from './readCatalogue.ts';
+import { faultOfFile, MOST_BYTES, type SourceFile } from './reading/sourceText.ts';
+
+interface Found {
+  readonly files: SourceFile[];
+  readonly faults: ContentFault[];
+}
+
+/** A file too large is not read whole: one byte more than allowed is enough to refuse it. */
+function readBytes(path: string): Uint8Array {
+  if (statSync(path).size <= MOST_BYTES) return readFileSync(path);
+  const bytes = new Uint8Array(MOST_BYTES + 1);
+  const file = openSync(path, 'r');
+  try {
+    return bytes.subarray(0, readSync(file, bytes));
+  } finally {
+    closeSync(file);
+  }
+}
+
+function unreadable(name: string, error: unknown): ContentFault {
+  const reason = error instanceof Error && 'code' in error ? String(error.code) : 'unknown reason';
+  return faultOfFile(name, {
+    code: 'unreadable',
+    expected: 'a file or folder that this program may read',
+    received: reason === 'ENOENT' ? 'nothing is there' : `the system says ${reason}`,
+    hint: reason === 'ENOENT' ? 'Check the path, or mend the link.' : 'Check who may read it.',
+  });
+}
+
+function walk(folder: string, name: string, found: Found, depth: number): void {
+  let entries: Dirent[];
+  try {
+    entries = readdirSync(folder, { withFileTypes: true });
+  } catch (error) {
+    found.faults.push(unreadable(name, error));
+    return;
+  }
+  for (const entry of entries) {
+    if (entry.name.startsWith('.')) continue;
+    const path = join(folder, entry.name);
+    // Links are followed; a circle of them ends at the depth that no content folder has.
+    const inner = `${name}/${entry.name}`;
+    try {
+      const isFolder = entry.isDirectory() || (entry.isSymbolicLink() && statSync(path).isDirectory());
+      if (isFolder && depth < 6) walk(path, inner, found, depth + 1);
+      else if (!isFolder) found.files.push({ path: inner, bytes: readBytes(path) });
+    } catch (error) {
+      found.faults.push(unreadable(inner, error));
+    }
+  }
+}
+
+/** How faults name the folder: as seen from the working directory where it lies inside it. */
+function nameOf(folder: string): string {
+  const inside = relative(process.cwd(), folder);
+  if (inside === '' || inside.startsWith('..')) return basename(folder) || dirname(folder);
+  return inside.split(sep).join('/');
+}
+
+/** The shop of the content folder `root`, or every fault of it. Never throws for what the folder holds. */
+export function loadCatalogue(root: string): Reading {
+  const folder = resolve(root);
+  const name = nameOf(folder);
+  const found: Found = { files: [], faults: [] };
+  walk(folder, name, found, 0);
+  if (found.files.length === 0 && found.faults.length > 0) return { ok: false, faults: found.faults };
+  const reading = readCatalogue(found.files, name);
+  if (found.faults.length === 0) return reading;
+  const faults = [...found.faults, ...(reading.ok ? [] : reading.faults)];
+  return { ok: false, faults: faults.toSorted(compareFaults) };
+}

@@ -1,0 +1,47 @@
+/**
+ * The one reader of the shop: files in, the whole catalogue or every fault out. It knows neither disk nor clock;
+ * load.ts gives it the files.
+ */
+import type { Catalogue } from './catalogue.ts';
+import { checkContent } from './checks/all.ts';
+import { currencyDigits } from './checks/shop.ts';
+import { sound } from './content.ts';
+import { type ContentFault, compareFaults } from './fault.ts';
+import { gatherContent } from './gatherContent.ts';
+import { renderMarkdown } from './reading/markdown.ts';
+import type { SourceFile } from './reading/sourceText.ts';
+import { resolveFrames, resolveOptions, resolvePromotions } from './resolve/nouns.ts';
+import { makeOutlines } from './resolve/outlines.ts';
+import { flattenWords } from './schema/words.ts';
+
+/** The shop, or all that is wrong with its content, sorted by place. Never half a shop. */
+export type Reading =
+  | { readonly ok: true; readonly catalogue: Catalogue }
+  | { readonly ok: false; readonly faults: readonly ContentFault[] };
+
+/** Reads the files of a content folder; `root` is that folder as the files' paths begin, such as `content`. */
+export function readCatalogue(files: readonly SourceFile[], root = 'content'): Reading {
+  const { content, faults: readFaults } = gatherContent(files, root);
+  const outlines = makeOutlines(content);
+  const faults = [...readFaults, ...checkContent(content), ...outlines.faults];
+  const shop = content.shop?.value;
+  if (faults.length > 0 || !shop) return { ok: false, faults: faults.toSorted(compareFaults) };
+  const { collections, ...rest } = shop;
+  const words = content.words.filter(({ language }) => language === shop.language);
+  return {
+    ok: true,
+    catalogue: {
+      shop: { ...rest, currencyDigits: currencyDigits(shop.currency) ?? 2 },
+      collections,
+      frames: resolveFrames(content, outlines.byFrame),
+      ...resolveOptions(content),
+      promotions: resolvePromotions(content),
+      words: Object.assign({}, ...words.map(({ entry }) => flattenWords(entry.value ?? {}))),
+      pages: sound(content.pages).map(({ id, origin, value }) => ({
+        slug: id,
+        ...value,
+        html: renderMarkdown(origin.body),
+      })),
+    },
+  };
+}

@@ -1,0 +1,82 @@
+/** One content file read with its schema: the value, and for every path in it the place to point at. */
+import type { Document } from 'yaml';
+import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
+import type { Parsed, SchemaIssue } from '../schema/parse.ts';
+import { splitFrontMatter } from './frontMatter.ts';
+import { explainIssue } from './issueFault.ts';
+import { locate, sourceAt } from './locate.ts';
+import { faultIn, type SourceText } from './sourceText.ts';
+import { readYaml } from './yamlValue.ts';
+
+/** A file's fields before any schema. */
+export interface Origin {
+  readonly source: SourceText;
+  /** Where the YAML begins in the text. */
+  readonly yamlAt: number;
+  readonly yaml: string;
+  /** Null where the fields could not be read at all. */
+  readonly document: Document | null;
+  /** Plain values; undefined where the fields could not be read. */
+  readonly raw: unknown;
+  /** Markdown below the fields. */
+  readonly body: string;
+  readonly faults: readonly ContentFault[];
+}
+
+/** A file that a noun is made of. */
+export interface Entry<T> {
+  /** The file's name without its ending. */
+  readonly id: string;
+  readonly origin: Origin;
+  /** Null where the schema refused it; the faults then say why. */
+  readonly value: T | null;
+  readonly faults: readonly ContentFault[];
+}
+
+/** The fault at `path` of a file, at its value or its key. */
+export function faultAt(origin: Origin, path: FieldPath, detail: FaultDetail, at: 'value' | 'key' = 'value') {
+  const [start, end] = origin.document === null ? [0, 1] : locate(origin.document, path, at);
+  return faultIn(origin.source, origin.yamlAt + start, origin.yamlAt + end, path, detail);
+}
+
+/** Reads the fields of a file: the whole of a `.yaml`, the front matter of a `.md`. Never throws. */
+export function readOrigin(source: SourceText): Origin {
+  if (!source.path.endsWith('.md')) return yamlOrigin(source, source.text, 0, '');
+  const split = splitFrontMatter(source);
+  if (split.ok) return yamlOrigin(source, split.parts.yaml, split.parts.yamlAt, split.parts.body);
+  return { source, yamlAt: 0, yaml: '', document: null, raw: undefined, body: '', faults: [split.fault] };
+}
+
+function yamlOrigin(source: SourceText, yaml: string, yamlAt: number, body: string): Origin {
+  const { document, value, faults } = readYaml(yaml);
+  return {
+    source,
+    yamlAt,
+    yaml,
+    document,
+    raw: value,
+    body,
+    faults: faults.map(({ start, end, detail }) => faultIn(source, yamlAt + start, yamlAt + end, [], detail)),
+  };
+}
+
+/** Holds a file against its schema. Where its YAML is broken the schema says nothing. */
+export function readEntry<T>(id: string, origin: Origin, parse: (raw: unknown) => Parsed<T>): Entry<T> {
+  if (origin.raw === undefined) return { id, origin, value: null, faults: origin.faults };
+  // A file of comments alone has no fields; each of them is then missing by name.
+  const parsed = parse(origin.raw ?? {});
+  if (parsed.ok)
+    return { id, origin, value: origin.faults.length === 0 ? parsed.value : null, faults: origin.faults };
+  return {
+    id,
+    origin,
+    value: null,
+    faults: [...origin.faults, ...parsed.issues.map((issue) => place(origin, issue))],
+  };
+}
+
+function place(origin: Origin, issue: SchemaIssue): ContentFault {
+  const source = origin.document === null ? null : sourceAt(origin.document, origin.yaml, issue.path);
+  const detail = explainIssue(issue, origin.raw ?? {}, source);
+  return faultAt(origin, issue.path, detail, issue.kind === 'unknown-key' ? 'key' : 'value');
+}

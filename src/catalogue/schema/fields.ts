@@ -1,0 +1,129 @@
+/**
+ * The kinds of field that content is made of. Each says what it expects in words for the owner: zod's message of
+ * an issue is always that phrase.
+ */
+import * as z from 'zod/mini';
+import type { RefusalParams } from './parse.ts';
+
+/** Adds a fault of our own in a check or a transform. */
+export function refuse(context: { issues: unknown[] }, input: unknown, params: RefusalParams): void {
+  context.issues.push({ code: 'custom', input, message: params.expected, params, continue: false });
+}
+
+/** A map of exactly these fields; others are faults. */
+export function fields<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
+  const known = Object.keys(shape).join(' ');
+  return z.strictObject(shape, {
+    error: (issue) =>
+      issue.code === 'unrecognized_keys' ? known : `the fields ${known.replaceAll(' ', ', ')}`,
+  });
+}
+
+/** A text that is not blank; spaces around it are dropped. */
+export function text(expected = 'a text') {
+  return z.string({ error: expected }).check(z.trim(), z.minLength(1, { error: expected }));
+}
+
+/** A text of a given form. */
+export function textLike(form: RegExp, expected: string) {
+  return z.string({ error: expected }).check(z.regex(form, { error: expected }));
+}
+
+export const ID_FORM = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+
+/** An id: what a file is called, or what names an entry of a list. */
+export function id() {
+  return textLike(ID_FORM, 'an id of small letters a-z, digits and hyphens');
+}
+
+/** A number from `from` to `to`, both included; `unit` is `mm`, `D`, ... or '' for none. */
+export function number(from: number, to: number, unit = '') {
+  const error = `a number from ${from} to ${to}${unit === '' ? '' : ` ${unit}`}`;
+  return z.number({ error }).check(z.gte(from, { error }), z.lte(to, { error }));
+}
+
+/** A whole number from `from` to `to`, both included. */
+export function whole(from: number, to: number, unit = '') {
+  const error = `a whole number from ${from} to ${to}${unit === '' ? '' : ` ${unit}`}`;
+  return z.int({ error }).check(z.gte(from, { error }), z.lte(to, { error }));
+}
+
+/** `true` or `false`. */
+export function flag() {
+  return z.boolean({ error: 'true or false' });
+}
+
+/** One word of a list. */
+export function oneOf<const Words extends readonly string[]>(words: Words) {
+  const last = words.at(-1) ?? '';
+  return z.enum(words, { error: words.length === 1 ? last : `${words.slice(0, -1).join(', ')} or ${last}` });
+}
+
+/** A list of at least `least` items. */
+export function list<Item extends z.core.$ZodType>(item: Item, least = 0) {
+  const error = least === 0 ? 'a list' : `a list of at least ${least}`;
+  return z.array(item, { error }).check(z.minLength(least, { error }));
+}
+
+/** The value, `absent` where the field is left out. */
+export function orElse<Field extends z.core.$ZodType>(field: Field, absent: z.core.output<Field>) {
+  return z._default(field, absent as never);
+}
+
+/** The value, or null where the field is left out or is `null`. */
+export function orNull<Field extends z.core.$ZodType>(field: Field) {
+  return z._default(z.nullable(field), null);
+}
+
+/** A colour as sRGB, such as `#5b3a29`; small letters in the result. */
+export function colour() {
+  return z.pipe(
+    textLike(/^#[0-9a-f]{6}$/i, 'a colour such as "#5b3a29", in quotes'),
+    z.transform((value: string) => value.toLowerCase()),
+  );
+}
+
+/** A pair of numbers `[from, to]`, from the smaller to the larger, both included. */
+export function range(from: number, to: number, unit: string) {
+  const expected = `two numbers from ${from} to ${to} ${unit}, the smaller first, such as [${from}, ${to}]`;
+  const item = number(from, to, unit);
+  return z.pipe(
+    z.tuple([item, item], { error: expected }),
+    z.transform(([low, high], context) => {
+      if (low > high)
+        refuse(context, [low, high], { code: 'not-ascending', expected, hint: `Write [${high}, ${low}].` });
+      return { from: low, to: high };
+    }),
+  );
+}
+
+const DAY_FORM = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
+const DAY = 'a day of the calendar as YYYY-MM-DD';
+
+/** A civil day; no time, no zone. */
+export function civilDay() {
+  return z.pipe(
+    z.string({ error: DAY }),
+    z.transform((value, context) => {
+      const [, year = '', month = '', day = ''] = DAY_FORM.exec(value) ?? [];
+      const written = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
+      const exists = year !== '' && isDay(Number(year), Number(month), Number(day));
+      if (exists && written === value) return value;
+      const hint = exists ? `Write ${written}.` : 'Write year, month and day, such as 2026-11-25.';
+      refuse(context, value, { code: 'wrong-date', expected: DAY, hint });
+      return value;
+    }),
+  );
+}
+
+function isDay(year: number, month: number, day: number): boolean {
+  if (month < 1 || month > 12 || day < 1) return false;
+  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
+  const days = month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
+  return day <= days;
+}
+
+/** `all`, or a list of ids. */
+export function idsOrAll() {
+  return z.union([z.literal('all'), list(id())], { error: 'the word all, or a list of ids' });
+}

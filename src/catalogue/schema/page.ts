@@ -1,0 +1,17 @@
+/** What a file in content/pages holds besides its text. */
+import type * as z from 'zod/mini';
+import { fields, orNull, text, whole } from './fields.ts';
+
+/** Schema of a prose page. */
+export function pageSchema() {
+  return fields({
+    title: text(),
+    /** One sentence for search results. */
+    description: text(),
+    /** Place in the menu, from 1. Default null: not in the menu. */
+    menu: orNull(whole(1, 100)),
+  });
+}
+
+/** A page as its file gives it, shorthand resolved; what other files decide is still open. */
+export type AuthoredPage = z.output<ReturnType<typeof pageSchema>>;

@@ -1,0 +1,105 @@
+/** Runs a schema over plain values, and tells what is wrong in our own terms: zod's stay in this folder. */
+import * as z from 'zod/mini';
+import type { FaultCode, FieldPath } from '../fault.ts';
+
+/** One thing that a schema refuses. */
+export interface SchemaIssue {
+  readonly kind: 'missing' | 'unknown-key' | 'type' | 'value';
+  /** For an unknown key the key itself is the last part. */
+  readonly path: FieldPath;
+  readonly expected: string;
+  /** The type that was wanted, where a plain one was. */
+  readonly wanted?: string | undefined;
+  /** What could have been written instead: words of a list, or fields. */
+  readonly choices?: readonly string[] | undefined;
+  /** From a check of our own. */
+  readonly code?: FaultCode | undefined;
+  readonly hint?: string | undefined;
+}
+
+/** What `refuse` passes through zod. */
+export interface RefusalParams {
+  readonly code: FaultCode;
+  readonly expected: string;
+  readonly hint: string;
+  readonly choices?: readonly string[];
+}
+
+/** A value of the schema, or all that is wrong. */
+export type Parsed<T> =
+  | { readonly ok: true; readonly value: T }
+  | { readonly ok: false; readonly issues: readonly SchemaIssue[] };
+
+type ZodIssue = z.core.$ZodIssue;
+
+/** Parses `raw`; collects every issue. */
+export function parseWith<T>(schema: z.core.$ZodType<T>, raw: unknown): Parsed<T> {
+  const result = z.safeParse(schema, raw);
+  if (result.success) return { ok: true, value: result.data };
+  return { ok: false, issues: result.error.issues.flatMap((issue) => flatten(issue, raw, [])) };
+}
+
+function flatten(issue: ZodIssue, raw: unknown, base: FieldPath): SchemaIssue[] {
+  const path = [...base, ...issue.path] as (string | number)[];
+  if (issue.code === 'unrecognized_keys') {
+    const choices = issue.message.split(' ');
+    return issue.keys.map((key) => ({
+      kind: 'unknown-key',
+      path: [...path, key],
+      expected: issue.message,
+      choices,
+    }));
+  }
+  const missing = valueAt(raw, path) === undefined;
+  if (issue.code === 'invalid_union' && !missing) {
+    const branch = meantBranch(issue.errors);
+    if (branch !== null) return branch.flatMap((inner) => flatten(inner, raw, path));
+  }
+  if (issue.code === 'custom' && issue.params !== undefined) {
+    const { code, expected, hint, choices } = issue.params as RefusalParams;
+    return [{ kind: 'value', path, expected, code, hint, choices }];
+  }
+  const kind = missing
+    ? 'missing'
+    : issue.code === 'invalid_type' || issue.code === 'invalid_union'
+      ? 'type'
+      : 'value';
+  return [{ kind, path, expected: issue.message, wanted: wantedType(issue), choices: choicesOf(issue) }];
+}
+
+/** The form that the author had in mind: of those whose outer type fits, the one with the fewest issues. */
+function meantBranch(branches: readonly (readonly ZodIssue[])[]): readonly ZodIssue[] | null {
+  const isOuter = ({ path, code }: ZodIssue) =>
+    path.length === 0 && (code === 'invalid_type' || code === 'invalid_value' || code === 'invalid_union');
+  const weight = (branch: readonly ZodIssue[]) =>
+    branch.reduce((sum, issue) => sum + (issue.code === 'unrecognized_keys' ? issue.keys.length : 1), 0);
+  const fitting = branches.filter((branch) => !branch.some(isOuter));
+  return fitting.reduce<readonly ZodIssue[] | null>(
+    (best, branch) => (best === null || weight(branch) < weight(best) ? branch : best),
+    null,
+  );
+}
+
+function wantedType(issue: ZodIssue): string | undefined {
+  if (issue.code === 'invalid_type') return issue.expected;
+  if (issue.code !== 'invalid_union') return undefined;
+  const types = issue.errors.flatMap((branch) => branch.map(wantedType)).filter((type) => type !== undefined);
+  return types.length === 1 ? types[0] : undefined;
+}
+
+function choicesOf(issue: ZodIssue): readonly string[] | undefined {
+  if (issue.code === 'invalid_value') return issue.values.map(String);
+  if (issue.code !== 'invalid_union') return undefined;
+  const choices = issue.errors.flatMap((branch) => branch.flatMap((inner) => choicesOf(inner) ?? []));
+  return choices.length === 0 ? undefined : choices;
+}
+
+/** The value at `path` in plain values; undefined where there is none. */
+export function valueAt(raw: unknown, path: FieldPath): unknown {
+  let value = raw;
+  for (const part of path) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, part)) return undefined;
+    value = (value as Record<string | number, unknown>)[part];
+  }
+  return value;
+}

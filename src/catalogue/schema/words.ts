@@ -1,0 +1,31 @@
+/** What a file in content/words/<language> holds: sentences and labels, in groups. */
+import * as z from 'zod/mini';
+import type { Words } from '../catalogue.ts';
+
+/** Groups of texts. */
+export interface WordsTree {
+  readonly [key: string]: string | WordsTree;
+}
+
+const SENTENCE = 'a text, or a group of texts';
+
+const tree: z.ZodMiniType<WordsTree> = z.lazy(() =>
+  z.record(z.string(), z.union([z.string({ error: 'a text' }), tree], { error: SENTENCE }), {
+    error: SENTENCE,
+  }),
+);
+
+/** Schema of a words file: groups as deep as wanted, texts at their ends. */
+export function wordsSchema() {
+  return tree;
+}
+
+/** `{ rule: { "blank-too-small": { short: "..." } } }` as `{ "rule.blank-too-small.short": "..." }`. */
+export function flattenWords(words: WordsTree, prefix = ''): Words {
+  const flat: Record<string, string> = {};
+  for (const [key, value] of Object.entries(words)) {
+    if (typeof value === 'string') flat[prefix + key] = value;
+    else Object.assign(flat, flattenWords(value, `${prefix}${key}.`));
+  }
+  return flat;
+}
