@@ -1,5 +1,6 @@
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { shopContent } from './src/catalogue/astro.ts';
 
 // Astro adds script-src and style-src with the digests of what each page holds.
 const contentSecurityPolicy = [
@@ -19,6 +20,6 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // Its colours are inline styles, which the policy below refuses; no page shows code.
   markdown: { syntaxHighlight: false },
-  integrations: [preact()],
+  integrations: [shopContent(), preact()],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },
 });

@@ -1,0 +1,113 @@
+/**
+ * Gives the shop to Astro's pages as `virtual:bevelbook/catalogue`. A build with faults in the content is refused
+ * with the text of `npm run check`; the development server shows that text in terminal and browser, and reloads
+ * the page once the file is mended.
+ */
+import { relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration, AstroIntegrationLogger, ViteUserConfig } from 'astro';
+import { loadCatalogue } from './load.ts';
+import { printFaults } from './printFaults.ts';
+
+type VitePlugin = Extract<NonNullable<ViteUserConfig['plugins']>[number], { name: string }>;
+
+const NAME = 'virtual:bevelbook/catalogue';
+const RESOLVED = `\0${NAME}`;
+
+/** Editors save in several steps, and a change of branch touches many files: one reading after the last of them. */
+const SETTLE_MS = 60;
+
+/** A refusal without a stack: what is wrong lies in the content, not in a program. */
+function refusal(text: string): Error {
+  const error = new Error(text);
+  error.name = 'Content';
+  error.stack = '';
+  return error;
+}
+
+type Made = { readonly code: string; readonly address: string } | { readonly fault: string };
+
+/** The module's text, made once and again after `forget`. */
+function catalogueModule(folder: string) {
+  let made: Made | null = null;
+  const make = (): Made => {
+    const reading = loadCatalogue(folder);
+    if (!reading.ok) return { fault: printFaults(reading.faults) };
+    // A string that is parsed is several times faster to load than the same object as code.
+    const json = JSON.stringify(JSON.stringify(reading.catalogue));
+    return { address: reading.catalogue.shop.address, code: `export const catalogue = JSON.parse(${json});` };
+  };
+  return {
+    read: () => {
+      made ??= make();
+      return made;
+    },
+    forget: () => {
+      made = null;
+    },
+  };
+}
+
+type Module = ReturnType<typeof catalogueModule>;
+
+function servePlugin(folder: string, module: Module, logger: AstroIntegrationLogger): VitePlugin {
+  return {
+    name: 'bevelbook-catalogue',
+    resolveId: (id) => (id === NAME ? RESOLVED : undefined),
+    load(id) {
+      if (id !== RESOLVED) return undefined;
+      const made = module.read();
+      if ('fault' in made) throw refusal(made.fault);
+      return made.code;
+    },
+    configureServer(server) {
+      let settling: ReturnType<typeof setTimeout> | undefined;
+      const reload = () => {
+        module.forget();
+        for (const environment of Object.values(server.environments)) {
+          const node = environment.moduleGraph.getModuleById(RESOLVED);
+          if (node) environment.moduleGraph.invalidateModule(node);
+        }
+        const made = module.read();
+        if ('fault' in made) logger.error(`\n${made.fault}`);
+        else logger.info('Content read again.');
+        server.environments.client.hot.send({ type: 'full-reload' });
+      };
+      // The whole root is watched already. Markdown handed to addWatchFile would be parsed by Astro as well.
+      server.watcher.on('all', (_event, path) => {
+        const inside = relative(folder, path);
+        if (
+          inside.startsWith('..') ||
+          inside === path ||
+          inside.split(sep).some((part) => part.startsWith('.'))
+        )
+          return;
+        clearTimeout(settling);
+        settling = setTimeout(reload, SETTLE_MS);
+      });
+    },
+  };
+}
+
+/**
+ * The Astro integration: the virtual module, and `site` from the shop's address. `content` is the folder, from
+ * the project's root.
+ */
+export function shopContent(content = 'content'): AstroIntegration {
+  return {
+    name: 'bevelbook-content',
+    hooks: {
+      'astro:config:setup': ({ config, command, updateConfig, logger }) => {
+        const folder = fileURLToPath(new URL(content, config.root));
+        const module = catalogueModule(folder);
+        const made = module.read();
+        if ('fault' in made) {
+          if (command === 'build') throw refusal(made.fault);
+          logger.error(`\n${made.fault}`);
+        }
+        if ('address' in made) updateConfig({ site: made.address });
+        updateConfig({ vite: { plugins: [servePlugin(folder, module, logger)] } });
+      },
+    },
+  };
+}
