@@ -1,0 +1,34 @@
+/** The main menu: frames, lenses and offers, then the prose pages that ask for a place. */
+import { catalogue } from 'virtual:bevelbook/catalogue';
+import { t } from './shopWords.ts';
+
+export interface MenuEntry {
+  readonly href: string;
+  readonly text: string;
+}
+
+/** Entries of the main menu in their order. */
+export function menu(): readonly MenuEntry[] {
+  const prose = catalogue.pages
+    .filter((page) => page.menu !== null)
+    .sort((a, b) => (a.menu ?? 0) - (b.menu ?? 0))
+    .map((page) => ({ href: `/${page.slug}/`, text: page.title }));
+  return [
+    { href: '/frames/', text: t('menu.frames') },
+    { href: '/lenses/', text: t('menu.lenses') },
+    { href: '/promotions/', text: t('menu.promotions') },
+    ...prose,
+  ];
+}
+
+/** `page` on the entry's own page, `true` on a page below it, undefined elsewhere: for `aria-current`. */
+export function ariaCurrent(href: string, pathname: string): 'page' | 'true' | undefined {
+  if (href === pathname) return 'page';
+  return pathname.startsWith(href) ? 'true' : undefined;
+}
+
+/** A prose page by its slug, when the shop has it. */
+export function prosePage(slug: string): MenuEntry | null {
+  const page = catalogue.pages.find((p) => p.slug === slug);
+  return page ? { href: `/${page.slug}/`, text: page.title } : null;
+}
