@@ -77,10 +77,18 @@ export function ownFrameShape(own: {
 export const holesOf = (shape: FrameShape, eye: Eye): FrameShape['holes'] =>
   eye === 'right' ? shape.holes : shape.holes.map((hole) => ({ ...hole, xMm: -hole.xMm }));
 
-const bothSides = (radiiMm: readonly number[]) => {
-  const right = { radiiMm };
-  return { right, left: mirror(right) };
-};
+const kept = new WeakMap<readonly number[], { readonly right: Outline; readonly left: Outline }>();
+
+/** Both outlines, kept with the radii: what the optics keep by outline is then found again for each package. */
+function bothSides(radiiMm: readonly number[]) {
+  let sides = kept.get(radiiMm);
+  if (sides === undefined) {
+    const right = { radiiMm };
+    sides = { right, left: mirror(right) };
+    kept.set(radiiMm, sides);
+  }
+  return sides;
+}
 
 function holePlace(hole: Hole, aMm: number) {
   const side = hole.side === 'nasal' ? 1 : -1;

@@ -1,4 +1,7 @@
-/** Figures as a sentence shows them: powers signed with two decimals, the rest as short as they are exact. */
+/**
+ * Figures as a sentence shows them: powers (`...D`) signed with two decimals, amounts in dioptres (`...AbsD`) without a
+ * sign, the rest as short as they are exact.
+ */
 import type { Words } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
 import type { Figures } from '../rules/finding.ts';
@@ -16,6 +19,7 @@ function shown(words: Words, key: string, value: number | string): string {
       .map((use) => say(words, `use.${use}`))
       .join(', ');
   if (typeof value === 'string') return value;
+  if (key.endsWith('AbsD')) return value.toFixed(2);
   return /[a-z]D$/.test(key) ? power(value) : String(value);
 }
 

@@ -14,10 +14,10 @@ export const baseCurvePair: Rule = {
             level: 'caution',
             eye: 'both',
             figures: {
-              differenceD,
+              differenceAbsD: differenceD,
               rightD: right.lens.baseCurveD,
               leftD: left.lens.baseCurveD,
-              mostD: habits.baseCurveDifferenceD,
+              mostAbsD: habits.baseCurveDifferenceD,
             },
           },
         ]

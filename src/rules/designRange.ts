@@ -2,14 +2,14 @@ import { toMinusCylinder } from '../optics/prescription.ts';
 import { prismAmount } from '../optics/prism.ts';
 import type { Outcome } from './finding.ts';
 import { round2 } from './round.ts';
-import { eachEye, type Rule } from './rule.ts';
+import { eachEye, type Rule, servesUse } from './rule.ts';
 
 /** Sphere, cylinder, add and prism that the design is made in. */
 export const designRange: Rule = {
   id: 'design-range',
   check: (situation) =>
     eachEye(situation, ({ eye, ordered, orderedAddD, prescribed }) => {
-      if (ordered === null) return null;
+      if (ordered === null || !servesUse(situation)) return null;
       const { sphereD: range, cylinderD: most, addD: adds, prism: mostPrism, name } = situation.design;
       const found: Outcome[] = [];
       const stop = (message: string, figures: Outcome['figures']) =>

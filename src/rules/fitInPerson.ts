@@ -18,7 +18,7 @@ export const fitInPerson: Rule = {
           message: 'strong',
           level: 'caution',
           eye,
-          figures: { strongestD, fromD: habits.inPersonFromD },
+          figures: { strongestD, fromAbsD: habits.inPersonFromD },
         });
       const prism = round2(prismAmount(prescribed.prism));
       if (prism > 0 && prism >= habits.inPersonPrism)
@@ -41,7 +41,7 @@ export const fitInPerson: Rule = {
             message: 'eyes-differ',
             level: 'caution',
             eye: 'both',
-            figures: { differenceD, fromD: habits.anisometropiaFromD },
+            figures: { differenceAbsD: differenceD, fromAbsD: habits.anisometropiaFromD },
           },
         ]
       : single;

@@ -19,7 +19,7 @@ export const frameCurve: Rule = {
             message: lensD < frameCurveD ? 'flatter' : 'steeper',
             level: 'caution',
             eye,
-            figures: { lensD, frameD: frameCurveD, differenceD, mostD: MOST_DIFFERENCE_D },
+            figures: { lensD, frameD: frameCurveD, differenceAbsD: differenceD, mostAbsD: MOST_DIFFERENCE_D },
           }
         : null;
     }),

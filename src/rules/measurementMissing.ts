@@ -1,4 +1,4 @@
-import { eachEye, type Rule } from './rule.ts';
+import { eachEye, type Rule, servesUse } from './rule.ts';
 
 /** Lenses with power are centred on the eyes: the PD, and the height where the design depends on it. */
 export const measurementMissing: Rule = {
@@ -8,6 +8,7 @@ export const measurementMissing: Rule = {
     if (use === 'none') return [];
     if (situation.right.pdMm === null || situation.left.pdMm === null)
       return [{ message: 'pd', level: 'stop', eye: 'both', figures: {} }];
+    if (!servesUse(situation)) return [];
     if (design.corridor !== null)
       return eachEye(situation, ({ eye, fittingHeightMm }) =>
         fittingHeightMm === null ? { message: 'fitting-height', level: 'stop', eye, figures: {} } : null,

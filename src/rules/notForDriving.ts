@@ -1,10 +1,10 @@
-import type { Rule } from './rule.ts';
+import { type Rule, servesUse } from './rule.ts';
 
 /** Lenses made for a screen or a page blur the road. */
 export const notForDriving: Rule = {
   id: 'not-for-driving',
-  check: ({ design, use }) =>
-    design.kind === 'office' || use === 'near' || use === 'intermediate'
-      ? [{ message: 'near-lens', level: 'note', eye: 'both', figures: { design: design.name } }]
+  check: (situation) =>
+    servesUse(situation) && (situation.use === 'near' || situation.use === 'intermediate')
+      ? [{ message: 'near-lens', level: 'note', eye: 'both', figures: { design: situation.design.name } }]
       : [],
 };

@@ -16,7 +16,14 @@ export const outlineEstimate: Rule = {
       Math.max(...[right, left].map(({ ordered }) => Math.abs(ordered ? strongestMeridianD(ordered) : 0))),
     );
     return strongestD >= STRONG_D
-      ? [{ message: 'strong', level: 'caution', eye: 'both', figures: { strongestD, fromD: STRONG_D } }]
+      ? [
+          {
+            message: 'strong',
+            level: 'caution',
+            eye: 'both',
+            figures: { strongestAbsD: strongestD, fromAbsD: STRONG_D },
+          },
+        ]
       : [{ message: 'plain', level: 'note', eye: 'both', figures: {} }];
   },
 };

@@ -4,17 +4,16 @@ import { eachEye, type Rule } from './rule.ts';
 export const prescriptionIncomplete: Rule = {
   id: 'prescription-incomplete',
   check(situation) {
-    const { use, design } = situation;
+    const { use } = situation;
     if (use === 'none') return [];
     if (!situation.hasPrescription)
       return [{ message: 'none', level: 'stop', eye: 'both', figures: { use } }];
-    const needsAdd = use !== 'distance' || (design.addD !== null && design.kind !== 'single-vision');
     const spheres = eachEye(situation, ({ eye, prescribed }) =>
       prescribed.sphereD === null && !prescribed.balance
         ? { message: 'sphere', level: 'stop', eye, figures: {} }
         : null,
     );
-    if (spheres.length > 0 || !needsAdd) return spheres;
+    if (spheres.length > 0 || use === 'distance') return spheres;
     const none = [situation.right, situation.left].every(({ prescribed }) => !prescribed.addD);
     return none ? [{ message: 'add', level: 'stop', eye: 'both', figures: { use } }] : [];
   },

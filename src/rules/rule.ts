@@ -9,6 +9,9 @@ export interface Rule {
   readonly check: (situation: Situation) => readonly Outcome[];
 }
 
+/** Whether the design is made for the use at all; where it is not, what the design asks for says nothing. */
+export const servesUse = ({ design, use }: Situation): boolean => design.uses.includes(use);
+
 /** The outcomes of a check that looks at one eye at a time, right first. */
 export function eachEye(
   situation: Situation,

@@ -1,10 +1,17 @@
-import type { Rule } from './rule.ts';
+import { type Rule, servesUse } from './rule.ts';
 
 /** The lower part of a progressive, office or bifocal lens blurs the ground: a caution about stairs. */
 export const stairs: Rule = {
   id: 'stairs',
-  check: ({ design }) =>
-    design.corridor !== null || design.segment !== null
-      ? [{ message: design.kind, level: 'note', eye: 'both', figures: { design: design.name } }]
+  check: (situation) =>
+    servesUse(situation) && (situation.design.corridor !== null || situation.design.segment !== null)
+      ? [
+          {
+            message: situation.design.kind,
+            level: 'note',
+            eye: 'both',
+            figures: { design: situation.design.name },
+          },
+        ]
       : [],
 };

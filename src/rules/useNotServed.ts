@@ -1,17 +1,21 @@
-import type { Rule } from './rule.ts';
+import { type Rule, servesUse } from './rule.ts';
 
 /** A design is made for certain uses. */
 export const useNotServed: Rule = {
   id: 'use-not-served',
-  check: ({ use, design }) =>
-    design.uses.includes(use)
+  check: (situation) =>
+    servesUse(situation)
       ? []
       : [
           {
             message: 'refused',
             level: 'stop',
             eye: 'both',
-            figures: { design: design.name, use, serves: design.uses.join(', ') },
+            figures: {
+              design: situation.design.name,
+              use: situation.use,
+              serves: situation.design.uses.join(', '),
+            },
           },
         ],
 };

@@ -15,7 +15,7 @@ export const vertexDistance: Rule = {
                 message: 'unknown',
                 level: 'caution',
                 eye,
-                figures: { strongestD, fromD: situation.habits.vertexFromD },
+                figures: { strongestD, fromAbsD: situation.habits.vertexFromD },
               }
             : null;
         }),

@@ -1,0 +1,73 @@
+/**
+ * `npm run -s quote -- FILE.json` (or `-` for standard input): one request in, JSON out. Exit status 0 for makeable
+ * and care, 2 for refused, 1 for wrong input.
+ */
+import { readFileSync } from 'node:fs';
+import { parseArgs } from 'node:util';
+import { loadCatalogue } from '../catalogue/load.ts';
+import { printFaults } from '../catalogue/printFaults.ts';
+import { civilDateAt } from '../pricing/civilDate.ts';
+import type { Fault, Reply } from '../quote/answer.ts';
+import { quote } from '../quote/quote.ts';
+import { readRequest } from '../quote/requestSchema.ts';
+
+const USAGE = 'npm run -s quote -- FILE.json   (or - for standard input; --shop FOLDER for another content folder)';
+
+function fault(message: string, expected: string, found: string): Reply {
+  return { ok: false, faults: [{ path: '(command line)', message, expected, found }] };
+}
+
+function readText(file: string): string | Fault {
+  try {
+    // A file from a text editor may begin with a byte-order mark, which JSON does not allow.
+    return readFileSync(file === '-' ? 0 : file, 'utf8').replace(/^\uFEFF/, '');
+  } catch (error) {
+    return {
+      path: '(command line)',
+      message: 'The request cannot be read.',
+      expected: 'a file of JSON, or - for standard input',
+      found: error instanceof Error ? error.message : String(error),
+    };
+  }
+}
+
+function readJson(text: string): { readonly json: unknown } | Fault {
+  try {
+    return { json: JSON.parse(text) };
+  } catch (error) {
+    return {
+      path: '(whole request)',
+      message: 'This is not JSON.',
+      expected: 'one JSON object: a request with pairs, or one package',
+      found: error instanceof Error ? error.message : String(error),
+    };
+  }
+}
+
+function run(): Reply {
+  let parsed: { values: { shop?: string | undefined }; positionals: string[] };
+  try {
+    parsed = parseArgs({ options: { shop: { type: 'string' } }, allowPositionals: true });
+  } catch (error) {
+    return fault('An option is not known.', USAGE, error instanceof Error ? error.message : String(error));
+  }
+  const [file, ...rest] = parsed.positionals;
+  if (file === undefined || rest.length > 0)
+    return fault('One request is read at a time.', USAGE, `${parsed.positionals.length} files`);
+  const text = readText(file);
+  if (typeof text !== 'string') return { ok: false, faults: [text] };
+  const read = readJson(text);
+  if (!('json' in read)) return { ok: false, faults: [read] };
+  const loaded = loadCatalogue(parsed.values.shop ?? 'content');
+  if (!loaded.ok) {
+    console.error(printFaults(loaded.faults));
+    return fault('The shop itself has faults.', 'a shop that passes npm run check', `${loaded.faults.length} faults`);
+  }
+  const today = civilDateAt(Date.now(), loaded.catalogue.shop.timeZone);
+  const request = readRequest(read.json, today);
+  return request.ok ? quote(loaded.catalogue, request.request) : request;
+}
+
+const reply = run();
+console.log(JSON.stringify(reply.ok ? reply.answer : { faults: reply.faults }, null, 2));
+process.exitCode = !reply.ok ? 1 : reply.answer.verdict === 'refused' ? 2 : 0;
