@@ -1,4 +1,4 @@
-/** The main menu: frames, lenses and offers, then the prose pages that ask for a place. */
+/** The menu: frames, lenses and offers, then the prose pages that ask for a place. */
 import { catalogue } from 'virtual:bevelbook/catalogue';
 import { t } from './shopWords.ts';
 
@@ -7,19 +7,18 @@ export interface MenuEntry {
   readonly text: string;
 }
 
-/** Entries of the main menu in their order. */
-export function menu(): readonly MenuEntry[] {
-  const prose = catalogue.pages
-    .filter((page) => page.menu !== null)
-    .sort((a, b) => (a.menu ?? 0) - (b.menu ?? 0))
-    .map((page) => ({ href: `/${page.slug}/`, text: page.title }));
-  return [
-    { href: '/frames/', text: t('menu.frames') },
-    { href: '/lenses/', text: t('menu.lenses') },
-    { href: '/promotions/', text: t('menu.promotions') },
-    ...prose,
-  ];
-}
+/** What the shop sells, in this order. */
+export const goods: readonly MenuEntry[] = [
+  { href: '/frames/', text: t('menu.frames') },
+  { href: '/lenses/', text: t('menu.lenses') },
+  { href: '/promotions/', text: t('menu.promotions') },
+];
+
+/** Prose pages that ask for a place in the menu, by their place. */
+export const prose: readonly MenuEntry[] = catalogue.pages
+  .filter((page) => page.menu !== null)
+  .sort((a, b) => (a.menu ?? 0) - (b.menu ?? 0))
+  .map(({ slug, title }) => ({ href: `/${slug}/`, text: title }));
 
 /** `page` on the entry's own page, `true` on a page below it, undefined elsewhere: for `aria-current`. */
 export function ariaCurrent(href: string, pathname: string): 'page' | 'true' | undefined {

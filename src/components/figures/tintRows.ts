@@ -1,0 +1,48 @@
+import type { Tint, TintState } from '../../catalogue/tint.ts';
+import { drivingFitness, tintCategory } from '../../optics/tint.ts';
+import { figure, percent, t } from '../shopWords.ts';
+import { type Row, row, yesNo } from './row.ts';
+
+/** Figures of a tint that hold in all its states. */
+export function tintRows(tint: Tint): readonly Row[] {
+  return [
+    row('tintKind', t(`tintKind.${tint.kind}`)),
+    row('polarised', yesNo(tint.polarised)),
+    row('mirrored', yesNo(tint.mirrored)),
+  ];
+}
+
+/** One state of a tint as shown in the table of states. */
+export interface StateRow {
+  readonly name: string;
+  readonly temperature: string | null;
+  readonly transmittance: string;
+  readonly category: string;
+  readonly driving: string;
+}
+
+/** Transmittance, category and driving of each declared state, of the tint by itself. */
+export function stateRows(tint: Tint): readonly StateRow[] {
+  return tint.states.map((state) => ({
+    name: state.name,
+    temperature: state.temperatureC === null ? null : `${figure(state.temperatureC, 0)} °C`,
+    transmittance: percent(state.transmittance, 1),
+    category: String(tintCategory(state.transmittance) ?? t('tint.darker')),
+    driving: driving(tint, state),
+  }));
+}
+
+function driving(tint: Tint, state: TintState): string {
+  const { spectrum } = tint;
+  const { day, night } = drivingFitness({
+    luminousTransmittance: state.transmittance,
+    // The spectrum is declared for the darkest state alone.
+    ...(spectrum && isDarkest(tint, state) ? { spectrum } : {}),
+  });
+  if (!day) return t('tint.never');
+  return t(night ? 'tint.dayAndNight' : 'tint.dayOnly');
+}
+
+function isDarkest(tint: Tint, state: TintState): boolean {
+  return tint.states.every((other) => other.transmittance >= state.transmittance);
+}
