@@ -22,7 +22,7 @@ export interface PriceFault {
 
 export interface Terms {
   readonly shipping: ShippingRate;
-  /** None where the shop adds no tax at all, or where an exemption holds. */
+  /** Those of the destination; none where the shop adds no tax at all. An exemption puts them aside. */
   readonly taxes: readonly TaxRate[];
   readonly exemption: TaxExemption | null;
   readonly candidates: readonly Candidate[];
@@ -79,7 +79,7 @@ export function termsOf(offer: Offer, asked: Asked): TermsReply {
     fault('taxExemption', 'price.fault.exemption-place', exemption.id, slots);
   }
 
-  const taxes = place === null || exemption ? [] : entriesFor(shop.tax, place);
+  const taxes = place === null ? [] : entriesFor(shop.tax, place);
   if (place !== null && claimed === null && shop.tax.length > 0 && taxes.length === 0)
     fault('destination', 'price.fault.tax', asked.destination, { places: placesNamed(shop.tax) });
 

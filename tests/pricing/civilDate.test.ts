@@ -47,6 +47,7 @@ describe('the civil date of an instant', () => {
 describe('a civil date', () => {
   test.each([
     '2026-02-29',
+    '1900-02-29',
     '2026-13-01',
     '2026-00-10',
     '2026-04-31',
@@ -58,6 +59,10 @@ describe('a civil date', () => {
     '',
   ])('%j is none', (text) => {
     expect(isCivilDate(text)).toBe(false);
+  });
+
+  test.each(['2024-02-29', '2000-02-29', '2026-12-31', '0001-01-01', '9999-12-31'])('%j is one', (text) => {
+    expect(isCivilDate(text)).toBe(true);
   });
 
   test('law: every day of the calendar is one, and they sort as Temporal sorts them', () => {

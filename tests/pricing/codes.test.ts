@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { codesTyped, sameCode } from '../../src/pricing/codes.ts';
+import { orders } from './arbitraries.ts';
 import { promotion } from './offer.ts';
+import { priced } from './validate.ts';
 
 const used = { key: 'price.why.used', slots: {} } as const;
 const over = { key: 'price.why.over', slots: {} } as const;
@@ -36,6 +38,35 @@ describe('codes', () => {
         expect(sameCode(one, one)).toBe(true);
         expect(sameCode(one, other)).toBe(sameCode(other, one));
         expect(sameCode(` ${one}\n`, one)).toBe(true);
+      }),
+    );
+  });
+});
+
+describe('law of codes in an order', () => {
+  test('their order, capitals, outer spaces and repetition do not matter', () => {
+    const spelt = (code: string, how: number): string =>
+      [code, code.toUpperCase(), ` ${code.toLowerCase()}\t`][how % 3] ?? code;
+    fc.assert(
+      fc.property(orders, fc.nat(), (order, how) => {
+        const { codes } = order.asked;
+        const respelt = [...codes, ...codes].reverse().map((code, i) => spelt(code, how + i));
+        const again = priced({ ...order, asked: { ...order.asked, codes: respelt } });
+        const { lines, codes: told } = priced(order);
+        expect(again.lines).toEqual(lines);
+        const uses = (list: typeof told) => list.map(({ code, used }) => [code.toLowerCase(), used]).sort();
+        expect(uses(again.codes)).toEqual(uses(told));
+      }),
+    );
+  });
+
+  test('each code that was typed is answered, and an unknown one changes no line', () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const without = { ...order.asked, codes: order.asked.codes.filter((code) => code !== 'UNKNOWN') };
+        const { codes, lines } = priced(order);
+        expect(codes.map(({ code }) => code)).toEqual(order.asked.codes);
+        expect(priced({ ...order, asked: without }).lines).toEqual(lines);
       }),
     );
   });

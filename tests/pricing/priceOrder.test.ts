@@ -1,8 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Offer } from '../../src/catalogue/catalogue.ts';
 import type { Gift, Promotion } from '../../src/catalogue/promotion.ts';
 import type { Asked, PricedPair } from '../../src/pricing/pair.ts';
-import { priceOrder } from '../../src/pricing/priceOrder.ts';
+import { priceOrder, pricer } from '../../src/pricing/priceOrder.ts';
+import { orders } from './arbitraries.ts';
 import { asked, everywhere, frame, lenses, offer, otherPair, pair, promotion, shop, stock } from './offer.ts';
 import { figures, priced } from './validate.ts';
 
@@ -201,4 +203,69 @@ test('an order of nothing is refused, beside whatever else is wrong', () => {
       "ok": false,
     }
   `);
+});
+
+describe('law of every order', () => {
+  test('total = sum(lines), in whole minor units and never below 0', () => {
+    fc.assert(fc.property(orders, (order) => void priced(order)));
+  });
+
+  test('price(order) = price(order): asking again changes nothing', () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const before = JSON.stringify(order);
+        expect(priced(order)).toEqual(priced(order));
+        expect(JSON.stringify(order)).toBe(before);
+      }),
+    );
+  });
+
+  test('the total without labels is the total with them', () => {
+    fc.assert(
+      fc.property(orders, ({ offer, pairs, asked }) => {
+        const found = pricer(offer, asked);
+        if (!found.ok) throw new Error('refused');
+        expect(found.totalMinor(pairs)).toBe(found.order(pairs).totalMinor);
+      }),
+    );
+  });
+
+  test('no pair is ever below 0 after its promotions', () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const { lines } = priced(order);
+        order.pairs.forEach((_, index) => {
+          const own = lines.filter(({ pair }) => pair === index);
+          expect(own.reduce((sum, { amount }) => sum + amount, 0)).toBeGreaterThanOrEqual(0);
+        });
+      }),
+    );
+  });
+
+  test('the list price of two orders together is the sum of theirs', () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const plain = { ...order, offer: { ...order.offer, promotions: [] } };
+        const goods = ({ pairs }: typeof order): number =>
+          priced({ ...plain, pairs })
+            .lines.filter(({ pair }) => pair !== null)
+            .reduce((sum, { amount }) => sum + amount, 0);
+        const apart = order.pairs.map((pair) => goods({ ...plain, pairs: [pair] }));
+        expect(goods(plain)).toBe(apart.reduce((sum, amount) => sum + amount, 0));
+      }),
+    );
+  });
+
+  test('a place without a rate is refused, whatever is ordered', () => {
+    fc.assert(
+      fc.property(orders, ({ offer, pairs, asked }) => {
+        const home = offer.shop.shipping.map((rate) => ({ ...rate, destinations: ['US'] }));
+        const reply = priceOrder({ ...offer, shop: { ...offer.shop, shipping: home } }, pairs, {
+          ...asked,
+          destination: 'DE',
+        });
+        expect(reply.ok).toBe(false);
+      }),
+    );
+  });
 });

@@ -1,7 +1,10 @@
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Promotion } from '../../src/catalogue/promotion.ts';
 import { civilDateAt } from '../../src/pricing/civilDate.ts';
 import type { PricedPair } from '../../src/pricing/pair.ts';
+import { joins } from '../../src/pricing/promotions.ts';
+import { orders, promotions } from './arbitraries.ts';
 import { asked, everywhere, offer, pair, promotion } from './offer.ts';
 import { priced } from './validate.ts';
 
@@ -102,5 +105,61 @@ describe('promotions together', () => {
       ['a', false],
     ]);
     expect(told(list)[1]?.figures).toEqual({ title: 'Title a', other: 'Title b' });
+  });
+});
+
+describe('law of promotions', () => {
+  test('one that is not used changes nothing: taking all such away leaves the same lines', () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const { lines, promotions: told } = priced(order);
+        const used = new Set(told.filter(({ used: taken }) => taken).map(({ id }) => id));
+        const kept = order.offer.promotions.filter(({ id }) => used.has(id));
+        expect(priced({ ...order, offer: { ...order.offer, promotions: kept } }).lines).toEqual(lines);
+      }),
+    );
+  });
+
+  test('one that joins none, declared last, leaves an order with another promotion as it is', () => {
+    const last = promotion('last', { kind: 'percent', on: 'pair', sharePpm: 500_000 }, { joins: 'none' });
+    fc.assert(
+      fc.property(orders, (order) => {
+        const before = priced(order);
+        const added = [...order.offer.promotions, last];
+        const after = priced({ ...order, offer: { ...order.offer, promotions: added } });
+        if (before.promotions.some(({ used }) => used)) expect(after.lines).toEqual(before.lines);
+        else expect(after.totalMinor).toBeLessThanOrEqual(before.totalMinor);
+      }),
+    );
+  });
+
+  test('all that are used accept each other', () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const ids = priced(order)
+          .promotions.filter(({ used }) => used)
+          .map(({ id }) => id);
+        const used = order.offer.promotions.filter(({ id }) => ids.includes(id));
+        for (const one of used)
+          for (const other of used) if (one !== other) expect(joins(one, other)).toBe(true);
+      }),
+    );
+  });
+
+  test('joins(a, b) = joins(b, a)', () => {
+    fc.assert(
+      fc.property(promotions, (list) => {
+        for (const one of list) for (const other of list) expect(joins(one, other)).toBe(joins(other, one));
+      }),
+    );
+  });
+
+  test('none makes an order dearer', () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const plain = { ...order, offer: { ...order.offer, promotions: [] } };
+        expect(priced(order).totalMinor).toBeLessThanOrEqual(priced(plain).totalMinor);
+      }),
+    );
   });
 });

@@ -2,7 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { TaxRate } from '../../src/catalogue/shop.ts';
 import { taxCharges } from '../../src/pricing/tax.ts';
+import { orders } from './arbitraries.ts';
 import { shop } from './offer.ts';
+import { priced } from './validate.ts';
 
 const sum = fc.integer({ min: 0, max: 1_000_000 });
 const goods = fc.record({
@@ -66,6 +68,19 @@ describe('tax', () => {
           return whole + own;
         }, 0);
         expect(2 * Math.abs(amount * 1_000_000 - base * ratePpm)).toBeLessThanOrEqual(1_000_000);
+      }),
+    );
+  });
+});
+
+describe('law of tax in an order', () => {
+  test('an exemption leaves every other line and makes tax one line of 0', () => {
+    fc.assert(
+      fc.property(orders, (order) => {
+        const exempt = priced({ ...order, asked: { ...order.asked, taxExemption: 'resale' } });
+        const untaxed = priced(order).lines.filter(({ kind }) => kind !== 'tax');
+        expect(exempt.lines.slice(0, -1)).toEqual(untaxed);
+        expect(exempt.lines.at(-1)).toMatchObject({ kind: 'tax', amount: 0 });
       }),
     );
   });
