@@ -79,7 +79,7 @@ describe('a move that reaches the focus', () => {
       `[RangeError: A lens of 20 D has its focus 50.0 mm away: a move of 50 mm reaches it, expected a shorter move.]`,
     );
     expect(() => powerMovedD(Number.NaN, 5)).toThrowErrorMatchingInlineSnapshot(
-      `[RangeError: power: expected -Infinity D or more, found NaN.]`,
+      `[RangeError: power: expected a finite number of D, found NaN.]`,
     );
   });
 });
