@@ -1,6 +1,6 @@
 /** Prices an order: explained lines whose sum is the total. See reckon.ts for their order. */
 import type { Offer } from '../catalogue/catalogue.ts';
-import { type Slots, say } from '../catalogue/words.ts';
+import type { Slots } from '../catalogue/words.ts';
 import { chargesTotal } from './charge.ts';
 import { codesTyped } from './codes.ts';
 import type { QuoteLine } from './line.ts';
@@ -84,18 +84,11 @@ export function pricer(offer: Offer, asked: Asked): Pricer | PriceRefusal {
   };
 }
 
-/** The price of an order of at least one pair, or the faults that leave it without one; see pricer for what throws. */
+/**
+ * The price of an order, or the faults that leave it without one; see pricer for what throws. The request's schema
+ * sees to it that there is a pair: without one, shipping alone would be priced.
+ */
 export function priceOrder(offer: Offer, pairs: readonly PricedPair[], asked: Asked): PriceReply {
   const found = pricer(offer, asked);
-  const faults = found.ok ? [] : [...found.faults];
-  if (pairs.length === 0) {
-    const message = say(offer.words, 'price.fault.pairs');
-    faults.push({
-      path: 'pairs',
-      message,
-      expected: say(offer.words, 'price.fault.pairs-expected'),
-      found: '0',
-    });
-  }
-  return found.ok && faults.length === 0 ? { ok: true, order: found.order(pairs) } : { ok: false, faults };
+  return found.ok ? { ok: true, order: found.order(pairs) } : found;
 }

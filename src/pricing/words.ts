@@ -22,8 +22,6 @@ export const PRICE_WORDS = {
   'price.why.unknown-code': ['code'],
   'price.fault.date': ['found'],
   'price.fault.date-expected': [],
-  'price.fault.pairs': ['found'],
-  'price.fault.pairs-expected': [],
   'price.fault.shipping': ['found', 'places'],
   'price.fault.shipping-expected': ['places'],
   'price.fault.tax': ['found', 'places'],

@@ -183,28 +183,6 @@ describe('orders worked by hand', () => {
   });
 });
 
-test('an order of nothing is refused, beside whatever else is wrong', () => {
-  expect(priceOrder(offer, [], { ...asked, destination: 'Maine' })).toMatchInlineSnapshot(`
-    {
-      "faults": [
-        {
-          "expected": "an ISO 3166 country or subdivision code; the shop names US, US-ME, *",
-          "found": "Maine",
-          "message": "No shipping is offered to “Maine”. Choose another destination or ask the shop.",
-          "path": "destination",
-        },
-        {
-          "expected": "at least one pair",
-          "found": "0",
-          "message": "The order holds nothing.",
-          "path": "pairs",
-        },
-      ],
-      "ok": false,
-    }
-  `);
-});
-
 describe('law of every order', () => {
   test('total = sum(lines), in whole minor units and never below 0', () => {
     fc.assert(fc.property(orders, (order) => void priced(order)));
