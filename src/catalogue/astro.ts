@@ -61,17 +61,22 @@ function servePlugin(folder: string, module: Module, logger: AstroIntegrationLog
       return made.code;
     },
     configureServer(server) {
+      const { client, ...servers } = server.environments;
       let settling: ReturnType<typeof setTimeout> | undefined;
-      const reload = () => {
+      // At once: where a page shows an error, Astro reloads it with the first change, and must find new content.
+      const forget = () => {
         module.forget();
-        for (const environment of Object.values(server.environments)) {
-          const node = environment.moduleGraph.getModuleById(RESOLVED);
-          if (node) environment.moduleGraph.invalidateModule(node);
+        for (const { moduleGraph, hot } of Object.values(servers)) {
+          const node = moduleGraph.getModuleById(RESOLVED);
+          if (node) moduleGraph.invalidateModule(node);
+          hot.send({ type: 'full-reload' });
         }
+      };
+      const reload = () => {
         const made = module.read();
         if ('fault' in made) logger.error(`\n${made.fault}`);
         else logger.info('Content read again.');
-        server.environments.client.hot.send({ type: 'full-reload' });
+        client.hot.send({ type: 'full-reload' });
       };
       // The whole root is watched already. Markdown handed to addWatchFile would be parsed by Astro as well.
       server.watcher.on('all', (_event, path) => {
@@ -82,6 +87,7 @@ function servePlugin(folder: string, module: Module, logger: AstroIntegrationLog
           inside.split(sep).some((part) => part.startsWith('.'))
         )
           return;
+        forget();
         clearTimeout(settling);
         settling = setTimeout(reload, SETTLE_MS);
       });
@@ -102,7 +108,11 @@ export function shopContent(content = 'content'): AstroIntegration {
         const module = catalogueModule(folder);
         const made = module.read();
         if ('fault' in made) {
-          if (command === 'build') throw refusal(made.fault);
+          if (command === 'build') {
+            // Thrown, Astro would call it an unhandled error of this integration.
+            console.error(made.fault);
+            process.exit(1);
+          }
           logger.error(`\n${made.fault}`);
         }
         if ('address' in made) updateConfig({ site: made.address });
