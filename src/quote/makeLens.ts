@@ -1,13 +1,13 @@
 /** One lens cut from a blank: what optics/finishedLens computes, with the material's limits, rounded as shown. */
 import { chooseBlank } from '../optics/blank.ts';
 import { type FinishedLens, finishLens } from '../optics/finishedLens.ts';
-import type { HoleLimit } from '../optics/lensToMake.ts';
+import type { HoleLimit, LensRefusal as OpticsRefusal } from '../optics/lensToMake.ts';
 import type { PowerProfile } from '../optics/powerProfile.ts';
 import { nasalSign } from '../optics/prismBase.ts';
 import { surfacedBlank } from '../optics/surfacedBlank.ts';
 import type { PointMm, PrismVector } from '../optics/types.ts';
 import { round1, round2 } from '../rules/round.ts';
-import type { BlankSituation, LensSituation } from '../rules/situation.ts';
+import type { BlankSituation, LensRefusal, LensSituation } from '../rules/situation.ts';
 import { holesOf } from './frameShape.ts';
 import type { LensJob, PairJob } from './lensJob.ts';
 import type { MadeLens } from './makePair.ts';
@@ -40,17 +40,29 @@ export function makeLens(pair: PairJob, lens: LensJob, blank: BlankToCut): MadeL
     fixedCentreThicknessMm: blank.centreThicknessMm,
     profile: profileOf(pair, lens),
   });
-  if (finished.ok && cover !== null) return { lens: shown(pair, finished.lens, blank, cover), refusal: null };
-  return {
-    lens: null,
-    refusal:
-      !finished.ok && 'reachMm' in finished
-        ? {
-            reason: 'surface-too-small',
-            figures: { reachMm: round2(finished.reachMm), neededMm: round2(finished.neededMm) },
-          }
-        : { reason: 'no-blanks', figures: {} },
-  };
+  if (cover === null) return { lens: null, refusal: { reason: 'no-blanks', figures: {} } };
+  return finished.ok
+    ? { lens: shown(pair, finished.lens, blank, cover), refusal: null }
+    : { lens: null, refusal: refusalOf(finished) };
+}
+
+/** What the optics refuse, in the words that a rule has sentences for. */
+function refusalOf(refused: OpticsRefusal): LensRefusal {
+  switch (refused.reason) {
+    case 'front-does-not-reach':
+    case 'back-does-not-reach':
+      return {
+        reason: 'surface-too-small',
+        figures: { reachMm: round2(refused.reachMm), neededMm: round2(refused.neededMm) },
+      };
+    case 'surfaces-cross':
+      return {
+        reason: 'surfaces-cross',
+        figures: { missingMm: round2(-refused.thinnestMm), atDeg: Math.round(refused.atDeg) % 360 },
+      };
+    default:
+      return { reason: 'out-of-range', figures: { field: refused.field, found: String(refused.found) } };
+  }
 }
 
 /** Ordered prism with the design's thinning prism, base down in both eyes. */

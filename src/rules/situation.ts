@@ -68,7 +68,13 @@ export interface LensSituation {
 
 /** Why no lens could be computed. */
 export interface LensRefusal {
-  readonly reason: 'no-base-curve' | 'surface-too-small' | 'not-in-stock' | 'no-blanks';
+  readonly reason:
+    | 'no-base-curve'
+    | 'surface-too-small'
+    | 'surfaces-cross'
+    | 'out-of-range'
+    | 'not-in-stock'
+    | 'no-blanks';
   readonly figures: Readonly<Record<string, number | string>>;
 }
 
