@@ -9,7 +9,7 @@ import type { PriceWord } from './words.ts';
  * Lines of the frame: its price, then what its colour and size add or take off where that is not 0.
  * `pair` is the index of the pair. Amounts in minor units.
  */
-export function frameCharges({ frame, colourway, size }: PricedFrame, pair: number): Charge[] {
+function frameCharges({ frame, colourway, size }: PricedFrame, pair: number): Charge[] {
   const slots = { model: frame.model, colourway: colourway.name, size: size.id };
   const line = (key: PriceWord, amountMinor: number): Charge => {
     return { kind: 'frame', pair, label: { key, slots }, amountMinor, source: `frames/${frame.id}` };
@@ -26,7 +26,7 @@ export function frameCharges({ frame, colourway, size }: PricedFrame, pair: numb
  * also where they cost nothing, so that what is included is seen; then the surcharges of design and material.
  * Ready-made lenses have one price for their whole grid, so surcharges for strength do not come on top of it.
  */
-export function lensCharges(lenses: PricedLenses, pair: number): Charge[] {
+function lensCharges(lenses: PricedLenses, pair: number): Charge[] {
   const { design, material, tint, coating, stock } = lenses;
   const designEntry = `lenses/designs/${design.id}`;
   const materialEntry = `lenses/materials/${material.id}`;
