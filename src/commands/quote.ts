@@ -1,17 +1,23 @@
 /**
  * `npm run -s quote -- FILE.json` (or `-` for standard input): one request in, JSON out. Exit status 0 for makeable
- * and care, 2 for refused, 1 for wrong input.
+ * and care, 2 for refused, 1 for wrong input. `--schema request|answer|faults` prints the JSON Schema of that part.
  */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
+import * as z from 'zod/mini';
 import { loadCatalogue } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
-import { civilDateAt } from '../pricing/civilDate.ts';
+import { civilDateAt } from '../catalogue/civilDate.ts';
 import type { Fault, Reply } from '../quote/answer.ts';
+import { answerSchema, faultsSchema } from '../quote/answerSchema.ts';
 import { quote } from '../quote/quote.ts';
-import { readRequest } from '../quote/requestSchema.ts';
+import { asWritten, readRequest, requestSchema } from '../quote/requestSchema.ts';
 
-const USAGE = 'npm run -s quote -- FILE.json   (or - for standard input; --shop FOLDER for another content folder)';
+const USAGE =
+  'npm run -s quote -- FILE.json, or - for standard input; --shop FOLDER for another content folder; ' +
+  '--schema request, answer or faults for a JSON Schema';
+
+const SCHEMAS = { request: requestSchema, answer: answerSchema, faults: faultsSchema } as const;
 
 function fault(message: string, expected: string, found: string): Reply {
   return { ok: false, faults: [{ path: '(command line)', message, expected, found }] };
@@ -44,30 +50,52 @@ function readJson(text: string): { readonly json: unknown } | Fault {
   }
 }
 
-function run(): Reply {
-  let parsed: { values: { shop?: string | undefined }; positionals: string[] };
+interface CommandLine {
+  readonly values: { readonly shop?: string | undefined; readonly schema?: string | undefined };
+  readonly positionals: readonly string[];
+}
+
+function readCommandLine(): CommandLine | Reply {
   try {
-    parsed = parseArgs({ options: { shop: { type: 'string' } }, allowPositionals: true });
+    const options = { shop: { type: 'string' }, schema: { type: 'string' } } as const;
+    return parseArgs({ options, allowPositionals: true });
   } catch (error) {
     return fault('An option is not known.', USAGE, error instanceof Error ? error.message : String(error));
   }
-  const [file, ...rest] = parsed.positionals;
+}
+
+function answer({ values, positionals }: CommandLine): Reply {
+  const [file, ...rest] = positionals;
   if (file === undefined || rest.length > 0)
-    return fault('One request is read at a time.', USAGE, `${parsed.positionals.length} files`);
+    return fault('One request is read at a time.', USAGE, `${positionals.length} files`);
   const text = readText(file);
   if (typeof text !== 'string') return { ok: false, faults: [text] };
   const read = readJson(text);
   if (!('json' in read)) return { ok: false, faults: [read] };
-  const loaded = loadCatalogue(parsed.values.shop ?? 'content');
+  const loaded = loadCatalogue(values.shop ?? 'content');
   if (!loaded.ok) {
     console.error(printFaults(loaded.faults));
-    return fault('The shop itself has faults.', 'a shop that passes npm run check', `${loaded.faults.length} faults`);
+    return fault(
+      'The shop itself has faults.',
+      'a shop that passes npm run check',
+      `${loaded.faults.length} faults`,
+    );
   }
   const today = civilDateAt(Date.now(), loaded.catalogue.shop.timeZone);
   const request = readRequest(read.json, today);
-  return request.ok ? quote(loaded.catalogue, request.request) : request;
+  if (!request.ok) return request;
+  const reply = quote(loaded.catalogue, request.request);
+  return reply.ok ? reply : { ok: false, faults: asWritten(read.json, reply.faults) };
 }
 
-const reply = run();
-console.log(JSON.stringify(reply.ok ? reply.answer : { faults: reply.faults }, null, 2));
-process.exitCode = !reply.ok ? 1 : reply.answer.verdict === 'refused' ? 2 : 0;
+function print(reply: Reply): void {
+  console.log(JSON.stringify(reply.ok ? reply.answer : { faults: reply.faults }, null, 2));
+  process.exitCode = !reply.ok ? 1 : reply.answer.verdict === 'refused' ? 2 : 0;
+}
+
+const line = readCommandLine();
+if ('ok' in line) print(line);
+else if (line.values.schema === undefined) print(answer(line));
+else if (Object.hasOwn(SCHEMAS, line.values.schema))
+  console.log(JSON.stringify(z.toJSONSchema(SCHEMAS[line.values.schema as keyof typeof SCHEMAS]), null, 2));
+else print(fault('There is no such schema.', Object.keys(SCHEMAS).join(', '), line.values.schema));

@@ -3,7 +3,7 @@
 import { catalogue } from 'virtual:bevelbook/catalogue';
 import { type Slots, say } from '../catalogue/words.ts';
 import { formatMoney } from '../money/format.ts';
-import { civilDateAt } from '../pricing/civilDate.ts';
+import { civilDateAt } from '../catalogue/civilDate.ts';
 
 const { shop, words } = catalogue;
 

@@ -1,10 +1,10 @@
 /** What holds for a whole order before its goods are looked at: the day, the place, the exemption and the codes. */
 import type { Offer } from '../catalogue/catalogue.ts';
+import { compareDates, isCivilDate } from '../catalogue/civilDate.ts';
 import type { Promotion } from '../catalogue/promotion.ts';
 import type { ShippingRate, TaxExemption, TaxRate } from '../catalogue/shop.ts';
 import { type Slots, say } from '../catalogue/words.ts';
 import type { Wording } from './charge.ts';
-import { compareDates, isCivilDate } from './civilDate.ts';
 import { sameCode } from './codes.ts';
 import { entriesFor, placeOf, placesNamed } from './destination.ts';
 import type { Asked } from './pair.ts';

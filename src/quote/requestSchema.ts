@@ -1,5 +1,6 @@
 /** Shape of the JSON at the one door; unknown keys are faults. Plausibility is plausible.ts, names are resolve.ts. */
 import * as z from 'zod/mini';
+import { isCivilDate } from '../catalogue/civilDate.ts';
 import { USES } from '../catalogue/design.ts';
 import { MOUNTINGS } from '../catalogue/frame.ts';
 import type { Fault } from './answer.ts';
@@ -8,14 +9,6 @@ import { BLANK_CHOICES, type QuoteRequest, WEARERS } from './request.ts';
 const finite = z.number();
 const optionalNullable = <T extends z.ZodMiniType>(type: T) => z.optional(z.nullable(type));
 const civilDate = z.string().check(z.regex(/^\d{4}-\d{2}-\d{2}$/), z.refine(isCivilDate));
-
-function isCivilDate(text: string): boolean {
-  const [year = 0, month = 0, day = 0] = text.split('-').map(Number);
-  const days = month === 2 ? (isLeap(year) ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
-  return month >= 1 && month <= 12 && day >= 1 && day <= days;
-}
-
-const isLeap = (year: number) => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
 const prism = z.strictObject({
   amount: finite,
@@ -88,7 +81,11 @@ const order = {
   codes: z.optional(z.array(z.string())),
 };
 
-const request = z.strictObject({ ...order, pairs: z.array(pair).check(z.minLength(1), z.maxLength(20)) });
+/** The request as JSON: also the source of its JSON Schema. */
+export const requestSchema = z.strictObject({
+  ...order,
+  pairs: z.array(pair).check(z.minLength(1), z.maxLength(20)),
+});
 
 /** Keys that a bare package may carry beside its own. */
 const ORDER_KEYS = Object.keys(order);
@@ -99,57 +96,71 @@ export type ReadRequest =
 
 /** A request read from JSON; a bare package stands for one pair, and a missing date is `today`. */
 export function readRequest(json: unknown, today: string): ReadRequest {
-  const result = request.safeParse(whole(json, today));
+  const asked = whole(json, today);
+  const result = requestSchema.safeParse(asked);
   if (result.success) return { ok: true, request: result.data as QuoteRequest };
-  return { ok: false, faults: result.error.issues.flatMap((issue) => issueFaults(issue, json)) };
+  const faults = result.error.issues.flatMap((issue) => issueFaults(issue, asked));
+  return { ok: false, faults: asWritten(json, faults) };
 }
+
+/** Whether the JSON is a bare package: its faults are named from the package, not from a list of pairs. */
+export const isBare = (json: unknown): json is Record<string, unknown> =>
+  typeof json === 'object' && json !== null && !Array.isArray(json) && 'frame' in json;
+
+/** Paths of faults as the writer of a bare package sees them. */
+export const asWritten = (json: unknown, faults: readonly Fault[]): readonly Fault[] =>
+  isBare(json) ? faults.map((fault) => ({ ...fault, path: fault.path.replace(/^pairs\.0\./, '') })) : faults;
 
 function whole(json: unknown, today: string): unknown {
   if (typeof json !== 'object' || json === null || Array.isArray(json)) return json;
-  if (!('frame' in json)) return { date: today, ...json };
+  if (!isBare(json)) return { date: today, ...json };
   const pair: Record<string, unknown> = {};
   const rest: Record<string, unknown> = {};
   for (const [key, value] of Object.entries(json)) (ORDER_KEYS.includes(key) ? rest : pair)[key] = value;
   return { date: today, ...rest, pairs: [pair] };
 }
 
-function issueFaults(issue: z.core.$ZodIssue, json: unknown): Fault[] {
-  const bare = typeof json === 'object' && json !== null && 'frame' in json;
-  const keys = bare && issue.path[0] === 'pairs' ? issue.path.slice(2) : issue.path;
-  const path = keys.map(String).join('.');
+function issueFaults(issue: z.core.$ZodIssue, root: unknown): Fault[] {
+  const path = issue.path.map(String).join('.');
   if (issue.code === 'invalid_union') {
-    const nearest = issue.errors
-      .map((issues) => issues.filter(({ path: inner }) => inner.length > 0))
-      .find((issues) => issues.length > 0);
+    const nearest = issue.errors.find((branch) => !branch.some(isOtherKind));
     if (nearest)
       return nearest.flatMap((inner) =>
-        issueFaults({ ...inner, path: [...issue.path, ...inner.path] }, json),
+        issueFaults({ ...inner, path: [...issue.path, ...inner.path] }, root),
       );
   }
   if (issue.code === 'unrecognized_keys')
     return issue.keys.map((key) => ({
       path: path === '' ? key : `${path}.${key}`,
       message: 'This key is not known here.',
-      expected: 'one of the keys that the request format has',
+      expected: 'only keys of the request format (npm run -s quote -- --schema request)',
       found: key,
     }));
+  const found = at(root, issue.path);
   return [
     {
       path: path === '' ? '(whole request)' : path,
-      message: 'This value is not of the kind that is needed here.',
+      message:
+        found === undefined ? 'A value is missing.' : 'This value is not of the kind that is needed here.',
       expected: expectation(issue),
-      found: shown(at(json, keys)),
+      found: shown(found),
     },
   ];
 }
 
+/** The value is of another kind altogether than this branch of a union: the branch was not meant. */
+const isOtherKind = ({ code, path }: { readonly code?: string | undefined; readonly path: PropertyKey[] }) =>
+  path.length === 0 && (code === 'invalid_type' || code === 'invalid_value');
+
 function expectation(issue: z.core.$ZodIssue): string {
-  if (issue.code === 'invalid_type') return `a ${issue.expected}`;
+  if (issue.code === 'invalid_type')
+    return `${/^[aeiou]/.test(issue.expected) ? 'an' : 'a'} ${issue.expected}`;
   if (issue.code === 'invalid_value') return issue.values.map(String).join(', ');
   if (issue.code === 'invalid_format' || issue.code === 'custom') return 'a civil date such as 2026-11-25';
   if (issue.code === 'too_small') return `at least ${issue.minimum}`;
   if (issue.code === 'too_big') return `at most ${issue.maximum}`;
-  if (issue.code === 'invalid_union') return 'one of the forms that the request format has';
+  if (issue.code === 'invalid_union')
+    return issue.errors.map((branch) => branch.slice(0, 1).map(expectation).join('')).join(', or ');
   return 'another value';
 }
 

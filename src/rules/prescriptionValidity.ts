@@ -1,4 +1,4 @@
-import { addMonths } from '../pricing/civilDate.ts';
+import { addMonths } from '../catalogue/civilDate.ts';
 import type { Rule } from './rule.ts';
 
 /** How long this shop accepts a prescription; local law may be stricter. */

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { civilDateAt } from '../../src/catalogue/civilDate.ts';
 import type { Promotion } from '../../src/catalogue/promotion.ts';
-import { civilDateAt } from '../../src/pricing/civilDate.ts';
 import type { PricedPair } from '../../src/pricing/pair.ts';
 import { joins } from '../../src/pricing/promotions.ts';
 import { orders, promotions } from './arbitraries.ts';

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { Temporal } from 'temporal-polyfill';
 import { describe, expect, test } from 'vitest';
-import { addMonths, civilDateAt, compareDates, isCivilDate } from '../../src/pricing/civilDate.ts';
+import { addMonths, civilDateAt, compareDates, isCivilDate } from '../../src/catalogue/civilDate.ts';
 
 /** West and east of Greenwich, by quarter hours, with and without summer time, and beyond UTC+12. */
 const ZONES = ['America/New_York', 'Asia/Kathmandu', 'Pacific/Auckland'];

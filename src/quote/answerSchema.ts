@@ -1,0 +1,81 @@
+/** Shape of what the one door answers: the source of its JSON Schema, and held against real answers by a test. */
+import * as z from 'zod/mini';
+import { LINE_KINDS } from '../pricing/line.ts';
+import { LEVELS } from '../rules/finding.ts';
+import { VERDICTS } from './answer.ts';
+
+const number = z.number();
+const nullable = z.nullable;
+
+const power = z.strictObject({
+  sphere: number,
+  cylinder: number,
+  axis: number,
+  prism: nullable(z.strictObject({ amount: number, baseDeg: number })),
+  add: nullable(number),
+});
+
+const place = z.strictObject({ mm: number, atDeg: number });
+
+const lens = z.strictObject({
+  ordered: power,
+  compensated: nullable(power),
+  baseCurveD: number,
+  centreThicknessMm: number,
+  governedBy: z.string(),
+  edgeThicknessMm: z.strictObject({ thickest: place, thinnest: place }),
+  beyondRimMm: number,
+  massG: number,
+  decentrationMm: z.strictObject({ in: number, up: number }),
+  blank: z.strictObject({
+    kind: z.enum(['stock', 'surfaced']),
+    neededMm: number,
+    usedMm: nullable(number),
+    spareMm: nullable(number),
+  }),
+  estimate: nullable(z.string()),
+});
+
+const finding = z.strictObject({
+  rule: z.string(),
+  level: z.enum(LEVELS),
+  eye: z.enum(['right', 'left', 'both']),
+  figures: z.record(z.string(), z.union([number, z.string()])),
+  message: z.string(),
+  remedy: nullable(z.string()),
+});
+
+const pair = z.strictObject({
+  verdict: z.enum(VERDICTS),
+  findings: z.array(finding),
+  right: nullable(lens),
+  left: nullable(lens),
+  alternatives: z.array(z.never()),
+});
+
+const line = z.strictObject({
+  kind: z.enum(LINE_KINDS),
+  pair: nullable(z.int()),
+  label: z.string(),
+  amount: z.int(),
+  source: z.string(),
+});
+
+/** The answer as JSON. */
+export const answerSchema = z.strictObject({
+  verdict: z.enum(VERDICTS),
+  pairs: z.array(pair),
+  price: z.strictObject({
+    currency: z.string(),
+    lines: z.array(line),
+    total: z.int(),
+    codes: z.array(z.strictObject({ code: z.string(), used: z.boolean(), message: z.string() })),
+  }),
+});
+
+/** What wrong input is answered with. */
+export const faultsSchema = z.strictObject({
+  faults: z.array(
+    z.strictObject({ path: z.string(), message: z.string(), expected: z.string(), found: z.string() }),
+  ),
+});
