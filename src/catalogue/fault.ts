@@ -35,6 +35,7 @@ export const FAULTS = {
   // across fields and files
   'unknown-reference': 'this names something that the shop does not have',
   'duplicate-id': 'this id is used twice',
+  'taken-address': 'another page of the site has this address',
   'size-disagrees': 'the name of the size disagrees with its measurements',
   'impossible-outline': 'no outline of this family has these measurements',
   'trace-disagrees': 'the traced outline disagrees with the measurements',

@@ -1,6 +1,7 @@
 /** Reads each file with the schema of its folder. */
 
-import { checkCurrency, currencyDigits } from './checks/shop.ts';
+import { currencyDigits } from '../money/currency.ts';
+import { checkCurrency } from './checks/shop.ts';
 import type { Content, WordsFile } from './content.ts';
 import type { ContentFault } from './fault.ts';
 import { type Entry, faultAt, type Origin, readEntry, readOrigin } from './reading/entry.ts';

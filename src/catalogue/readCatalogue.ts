@@ -2,9 +2,10 @@
  * The one reader of the shop: files in, the whole catalogue or every fault out. It knows neither disk nor clock;
  * load.ts gives it the files.
  */
+
+import { currencyDigits } from '../money/currency.ts';
 import type { Catalogue } from './catalogue.ts';
 import { checkContent } from './checks/all.ts';
-import { currencyDigits } from './checks/shop.ts';
 import { sound } from './content.ts';
 import { type ContentFault, compareFaults } from './fault.ts';
 import { gatherContent } from './gatherContent.ts';

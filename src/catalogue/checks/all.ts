@@ -9,6 +9,7 @@ import { checkPromotions } from './promotions.ts';
 import { checkReferences } from './references.ts';
 import { checkShop } from './shop.ts';
 import { checkUsable } from './usable.ts';
+import { checkWords } from './words.ts';
 
 const CHECKS = [
   checkFiles,
@@ -18,6 +19,7 @@ const CHECKS = [
   checkFrames,
   checkLenses,
   checkPromotions,
+  checkWords,
   checkUsable,
 ] as const;
 

@@ -1,6 +1,8 @@
 /** Files that a shop cannot do without. */
 import { type Check, sound } from '../content.ts';
 import type { ContentFault } from '../fault.ts';
+import { listNames } from '../nearest.ts';
+import type { Origin } from '../reading/entry.ts';
 import { faultIn, faultOfFile } from '../reading/sourceText.ts';
 
 function missing(file: string, expected: string): ContentFault {
@@ -30,16 +32,32 @@ export const checkFiles: Check = (content) => {
       ),
     );
   }
-  for (const { origin } of sound(content.pages)) {
-    if (origin.body.trim() !== '') continue;
-    const end = origin.source.text.trimEnd().length;
+  return [...faults, ...sound(content.pages).flatMap(({ id, origin }) => pageFaults(id, origin))];
+};
+
+/** Pages of the site that are not prose. */
+const TAKEN = ['404', '500', 'frames', 'index', 'lenses', 'promotions', 'order', 'workroom'];
+
+function pageFaults(id: string, { source, body }: Origin): ContentFault[] {
+  const faults: ContentFault[] = [];
+  if (TAKEN.includes(id)) {
+    const detail = {
+      code: 'taken-address',
+      expected: `a file name other than ${listNames(TAKEN)}`,
+      received: `"${id}.md"`,
+      hint: 'Rename the file.',
+    } as const;
+    faults.push(faultOfFile(source.path, detail));
+  }
+  if (body.trim() === '') {
+    const end = source.text.trimEnd().length;
     const detail = {
       code: 'empty-body',
       expected: 'the text of the page below its fields',
       received: 'nothing',
       hint: 'Write the text below the second line ---.',
     } as const;
-    faults.push(faultIn(origin.source, Math.max(0, end - 3), end, [], detail));
+    faults.push(faultIn(source, end - 3, end, [], detail));
   }
   return faults;
-};
+}

@@ -13,7 +13,12 @@ function disagree(expected: string, received: string, hint: string): FaultDetail
 }
 
 /** A design has what its kind needs, and no part of another kind. */
-function checkDesign({ kind, corridor, segment, addD }: AuthoredDesign, add: Add): void {
+function checkDesign({ kind, uses, corridor, segment, addD }: AuthoredDesign, add: Add): void {
+  if (kind === 'plano' ? uses.join() !== 'none' : uses.includes('none')) {
+    const expected =
+      kind === 'plano' ? '[none], since kind is plano' : 'uses other than none, which is for kind: plano';
+    add(['uses'], disagree(expected, `[${uses.join(', ')}]`, 'Change uses, or kind.'));
+  }
   const wants = {
     corridor: kind === 'progressive' || kind === 'office',
     segment: kind === 'bifocal',

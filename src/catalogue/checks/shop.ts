@@ -1,16 +1,10 @@
 /** What Intl knows of the shop's language, currency, zone and places, and whether the shop can send at all. */
+import { currencyDigits } from '../../money/currency.ts';
 import type { Check } from '../content.ts';
 import type { ContentFault, FaultDetail } from '../fault.ts';
 import { listNames, nearest } from '../nearest.ts';
 import { faultAt } from '../reading/entry.ts';
 import type { AuthoredShop } from '../schema/shop.ts';
-
-/** Digits after the point in a currency; null where there is no such currency. */
-export function currencyDigits(code: string): number | null {
-  if (!Intl.supportedValuesOf('currency').includes(code)) return null;
-  const format = new Intl.NumberFormat('en', { style: 'currency', currency: code });
-  return format.resolvedOptions().maximumFractionDigits ?? 2;
-}
 
 function currencyFault(code: string): FaultDetail | null {
   if (currencyDigits(code) !== null) return null;

@@ -1,8 +1,7 @@
 /** Prices and rates: quoted decimal strings in the files, whole numbers afterwards. */
 import * as z from 'zod/mini';
+import { parseDecimal } from '../../money/decimal.ts';
 import { refuse } from './fields.ts';
-
-const DECIMAL = /^(-?)(\d{1,9})(?:\.(\d+))?$/;
 
 /** What a shop's currency means for its prices. */
 export interface Currency {
@@ -12,27 +11,21 @@ export interface Currency {
   readonly digits: number | null;
 }
 
-/** `149` as the currency writes it: `149.00`. */
-function sample(digits: number): string {
-  return digits === 0 ? '149' : `149.${'0'.repeat(digits)}`;
-}
+/** A price above this is a slip, and sums of more could leave the safe integers. In whole units. */
+const MOST_UNITS = 1_000_000_000;
 
 function expectedPrice({ code, digits }: Currency, signed: boolean): string {
   const figures =
     digits === null ? '' : digits === 0 ? ' without a point' : ` with ${digits} digits after the point`;
-  return `a price in ${code}${figures}, in quotes, such as "${signed ? '-' : ''}${sample(digits ?? 2)}"`;
+  const sample = `149${digits === 0 ? '' : `.${'0'.repeat(digits ?? 2)}`}`;
+  return `a price in ${code}${figures}, in quotes, such as "${signed ? '-' : ''}${sample}"`;
 }
 
-/** The nearest right way to write what was meant, or null. */
-function corrected(value: string, digits: number, signed: boolean): string | null {
-  const plain = value
-    .replace(/[^\d.,-]/g, '')
-    .replace(/,(\d{1,3})$/, '.$1')
-    .replaceAll(',', '');
-  const parts = DECIMAL.exec(plain);
-  if (parts === null || (parts[1] === '-' && !signed)) return null;
-  const rounded = Number(plain).toFixed(digits);
-  return rounded.startsWith('-') && Number(rounded) === 0 ? rounded.slice(1) : rounded;
+/** `$ 149,00` was meant as `149.00`; null where it cannot be told. */
+function meantBy(value: string, digits: number): string | null {
+  const plain = value.replace(/[^\d.,-]/g, '');
+  const parsed = parseDecimal(plain, digits);
+  return parsed.ok ? plain : parsed.fault.meant;
 }
 
 /** An amount of the shop's currency in minor units; below 0 only where `signed`. */
@@ -42,16 +35,23 @@ function amount(currency: Currency, signed: boolean) {
   return z.pipe(
     z.string({ error: expected }),
     z.transform((value, context) => {
-      const [, sign, units = '', fraction = ''] = DECIMAL.exec(value) ?? [];
-      const right = sign === '' || (sign === '-' && signed);
-      if (right && fraction.length <= digits) {
-        const minor = Number(units + fraction.padEnd(digits, '0'));
-        return sign === '-' && minor > 0 ? -minor : minor;
-      }
-      const code = right ? 'too-many-decimals' : 'wrong-price';
-      const better = corrected(value, digits, signed);
-      const hint = better === null ? 'Write digits and a point only.' : `Write "${better}".`;
-      refuse(context, value, { code, expected, hint });
+      const parsed = parseDecimal(value, digits);
+      const negative = value.startsWith('-') && !signed;
+      if (parsed.ok && !negative && Math.abs(parsed.minor) < MOST_UNITS * 10 ** digits) return parsed.minor;
+      const tooFine = !parsed.ok && parsed.fault.code === 'too-many-decimals';
+      const meant = negative ? null : meantBy(value, digits);
+      refuse(context, value, {
+        code: tooFine ? 'too-many-decimals' : 'wrong-price',
+        expected,
+        hint:
+          meant !== null && !parsed.ok
+            ? `Write "${meant}".`
+            : tooFine
+              ? 'Round it as the currency is paid.'
+              : negative
+                ? 'Write it without a minus.'
+                : 'Write digits and a point only.',
+      });
       return 0;
     }),
   );
@@ -70,17 +70,20 @@ export function moneyIn(currency: Currency): MoneyFields {
   return { price: amount(currency, false), difference: amount(currency, true) };
 }
 
-const PERCENT = 'a share in percent with at most 4 decimals, in quotes, such as "5.5"';
+const PERCENT = 'a share in percent from "0" to "100" with at most 4 decimals, in quotes, such as "5.5"';
 
 /** A share in percent, 0 to 100, as parts per million. */
 export function percent() {
   return z.pipe(
     z.string({ error: PERCENT }),
     z.transform((value, context) => {
-      const [, sign, units = '', fraction = ''] = DECIMAL.exec(value) ?? [];
-      const ppm = Number(units + fraction.padEnd(4, '0'));
-      if (sign === '' && fraction.length <= 4 && ppm <= 1_000_000) return ppm;
-      const hint = 'Write digits and a point only, without the sign %, from "0" to "100".';
+      const parsed = parseDecimal(value, 4);
+      if (parsed.ok && parsed.minor >= 0 && parsed.minor <= 1_000_000) return parsed.minor;
+      const meant = meantBy(value, 4);
+      const hint =
+        meant === null || parsed.ok
+          ? 'Write digits and a point only, without the sign %.'
+          : `Write "${meant}".`;
       refuse(context, value, { code: 'wrong-value', expected: PERCENT, hint });
       return 0;
     }),

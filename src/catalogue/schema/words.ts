@@ -8,9 +8,15 @@ export interface WordsTree {
 }
 
 const SENTENCE = 'a text, or a group of texts';
+const SLOTTED = 'a text whose braces hold the name of a slot, such as {mm}';
+
+/** A brace that opens or closes no slot would be shown to the shopper. */
+const sentence = z
+  .string({ error: 'a text' })
+  .check(z.regex(/^(?:[^{}]|\{[A-Za-z][A-Za-z0-9]*\})*$/, { error: SLOTTED }));
 
 const tree: z.ZodMiniType<WordsTree> = z.lazy(() =>
-  z.record(z.string(), z.union([z.string({ error: 'a text' }), tree], { error: SENTENCE }), {
+  z.record(z.string(), z.union([sentence, tree], { error: SENTENCE }), {
     error: SENTENCE,
   }),
 );
