@@ -19,7 +19,13 @@ import type { OutlinePoints } from './outline.ts';
 import { roughThickness } from './roughThickness.ts';
 import { backFor, radiusOfPower } from './surfacePower.ts';
 import { reachFault } from './surfaceReach.ts';
-import { type EdgeExtremes, edgeRise, type ThicknessField, thicknessField } from './thicknessField.ts';
+import {
+  type EdgeExtremes,
+  edgeRise,
+  profileOn,
+  type ThicknessField,
+  thicknessField,
+} from './thicknessField.ts';
 import { interiorDemands } from './thinnestInside.ts';
 import type { BackSurface, FrontSurface, PointMm } from './types.ts';
 
@@ -66,10 +72,12 @@ export function finishLens(lens: LensToMake): FinishResult {
   // A copy of the radii is the cheapest array of as many numbers; each is overwritten.
   const edge = lens.outline.radiiMm.slice();
   const given = lens.fixedCentreThicknessMm;
-  let thicknessMm = given ?? roughThickness(lens, front, shape);
+  const firstBack = backFor(lens, given ?? lens.limits.centreMm);
+  const profile = profileOn(front, firstBack, lens.profile, lens.index);
+  let thicknessMm = given ?? roughThickness(lens, front, shape, thicknessField(front, firstBack, profile));
   for (let pass = 0; pass < 20; pass++) {
     const back = backFor(lens, thicknessMm);
-    const field = thicknessField(front, back, lens.profile, lens.index);
+    const field = thicknessField(front, back, profile);
     const extremes = edgeRise(field, shape, lens.reference, edge);
     if (extremes === null) return { ok: false, ...reachFault(lens, front, back, shape) };
     const demands = allDemands(lens, field, shape, edge[extremes.least] as number, extremes.least);
@@ -109,7 +117,7 @@ function allDemands(
       at: { xMm: shape.xMm[at] as number, yMm: shape.yMm[at] as number },
     },
   ];
-  demands.push(...interiorDemands(lens, field));
+  interiorDemands(lens, field, demands);
   for (const hole of lens.limits.holes) demands.push(holeDemand(lens, field, hole));
   return demands;
 }

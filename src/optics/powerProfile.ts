@@ -42,67 +42,70 @@ function sharedLength(profile: PowerProfile, yMm: number): number {
   return t >= 1 ? length * (t - 0.5) : length * (t * t * t - (t * t * t * t) / 2);
 }
 
-/** A profile on its surface, ready for many points; heights in steps of 1 mm. */
+/** A profile on its surface, ready for many points; heights in steps of 2 mm. */
 export interface PreparedProfile {
   readonly profile: PowerProfile;
   /** Curvature of the base surface and of the full addition, 1/mm, positive when convex to the front. */
   readonly base: number;
   readonly added: number;
-  readonly lowestMm: number;
+  /** Integral of the share from the reference point up to the start, mm. */
+  readonly atReference: number;
   /** Sag of the corridor line less that of the base circle, and its slope, at each height. */
   readonly line: Float64Array;
   readonly slope: Float64Array;
 }
 
-const REACH_MM = 60;
+const REACH_MM = 50;
+const STEP_MM = 2;
 
 /** Makes a profile ready on a surface of curvature `base` (1/mm, positive when convex to the front), index given. */
 export function prepareProfile(profile: PowerProfile, base: number, index: number): PreparedProfile {
   const sign = profile.surface === 'front' ? 1 : -1;
   const added = (sign * profile.addD) / (1000 * (index - 1));
-  const line = new Float64Array(2 * REACH_MM + 1);
-  const slope = new Float64Array(2 * REACH_MM + 1);
-  // The sine of the line's slope is the integral of the curvature; above the start that is the base alone.
-  const startSine = -added * sharedLength(profile, 0);
+  const middle = REACH_MM / STEP_MM;
+  const line = new Float64Array(2 * middle + 1);
+  const slope = new Float64Array(2 * middle + 1);
+  const atReference = sharedLength(profile, 0);
   const slopeAt = (y: number) => {
-    const sine = base * y - added * sharedLength(profile, y) - startSine;
+    // The sine of the line's slope is the integral of its curvature.
     const baseSine = base * y;
+    const sine = baseSine + added * (atReference - sharedLength(profile, y));
     return sine / Math.sqrt(1 - sine * sine) - baseSine / Math.sqrt(1 - baseSine * baseSine);
   };
+  slope[middle] = 0;
   for (const direction of [1, -1]) {
     let sum = 0;
-    for (let i = 0; i <= REACH_MM; i++) {
-      const y = direction * i;
+    let before = 0;
+    for (let i = 1; i <= middle; i++) {
+      const y = direction * STEP_MM * i;
       const here = slopeAt(y);
-      if (i > 0) {
-        const before = slopeAt(y - direction);
-        const between = slopeAt(y - direction / 2);
-        sum += (direction * (before + 4 * between + here)) / 6;
-      }
-      line[REACH_MM + y] = sum;
-      slope[REACH_MM + y] = here;
+      const between = slopeAt(y - (direction * STEP_MM) / 2);
+      sum += (direction * STEP_MM * (before + 4 * between + here)) / 6;
+      line[middle + direction * i] = sum;
+      slope[middle + direction * i] = here;
+      before = here;
     }
   }
-  return { profile, base, added, lowestMm: -REACH_MM, line, slope };
+  return { profile, base, added, atReference, line, slope };
 }
 
-/** Extra sag at a point from the reference point, mm towards the eye; NaN beyond 60 mm or the surface's reach. */
+/** Extra sag at a point from the reference point, mm towards the eye; NaN beyond 50 mm or the surface's reach. */
 export function profileSag(p: PreparedProfile, xMm: number, yMm: number): number {
-  const at = yMm - p.lowestMm;
-  const i = Math.floor(at);
-  if (!(i >= 0 && i < p.line.length - 1)) return Number.NaN;
-  const t = at - i;
   const { profile, base, line, slope } = p;
+  const at = (yMm + REACH_MM) / STEP_MM;
+  const i = Math.floor(at);
+  if (!(i >= 0 && i < line.length - 1)) return Number.NaN;
+  const t = at - i;
   const z0 = line[i] as number;
   const z1 = line[i + 1] as number;
-  const m0 = slope[i] as number;
-  const m1 = slope[i + 1] as number;
+  const m0 = STEP_MM * (slope[i] as number);
+  const m1 = STEP_MM * (slope[i + 1] as number);
   // Cubic Hermite between the steps: the slopes are exact.
   const z = z0 + t * (m0 + t * (3 * (z1 - z0) - 2 * m0 - m1 + t * (m0 + m1 - 2 * (z1 - z0))));
   const share = additionShare(profile, yMm);
-  const sineShift = p.added * (sharedLength(profile, 0) - sharedLength(profile, yMm));
+  const sine = base * yMm + p.added * (p.atReference - sharedLength(profile, yMm));
   const x = xMm - profile.insetXMm * share;
-  return z + section(base + p.added * share, base * yMm + sineShift, x) - section(base, base * yMm, x);
+  return z + section(base + p.added * share, sine, x) - section(base, base * yMm, x);
 }
 
 /** Sag of the circular horizontal section of a surface of curvature `k` where the line's slope has this sine. */

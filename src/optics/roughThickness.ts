@@ -2,19 +2,24 @@ import type { LensToMake } from './lensToMake.ts';
 import type { OutlinePoints } from './outline.ts';
 import { backFor } from './surfacePower.ts';
 import { rise, type ThicknessField, thicknessField } from './thicknessField.ts';
-import { interiorDemands } from './thinnestInside.ts';
+import { opticalCentreDemand } from './thinnestInside.ts';
 import type { FrontSurface } from './types.ts';
 
 /**
  * A first guess of the centre thickness, mm: 24 points of the edge are asked, then the neighbourhood of its thinnest
- * point, and the thickness is settled there. It saves the second full pass over the edge.
+ * point, and the thickness is settled there. `first` is the lens at its least centre thickness. It saves the second full pass over the edge.
  */
-export function roughThickness(lens: LensToMake, front: FrontSurface, shape: OutlinePoints): number {
+export function roughThickness(
+  lens: LensToMake,
+  front: FrontSurface,
+  shape: OutlinePoints,
+  first: ThicknessField,
+): number {
   const n = shape.xMm.length;
   const { centreMm, edgeMm } = lens.limits;
   const riseAt = (field: ThicknessField, i: number) =>
     rise(field, (shape.xMm[i] as number) - lens.reference.xMm, (shape.yMm[i] as number) - lens.reference.yMm);
-  let field = thicknessField(front, backFor(lens, centreMm), lens.profile, lens.index);
+  let field = first;
   const stride = Math.max(1, Math.floor(n / 24));
   let at = 0;
   let least = riseAt(field, 0);
@@ -25,10 +30,7 @@ export function roughThickness(lens: LensToMake, front: FrontSurface, shape: Out
       at = i;
     }
   }
-  const inner = interiorDemands(lens, field).reduce(
-    (most, demand) => Math.max(most, demand.needMm),
-    centreMm,
-  );
+  const inner = Math.max(centreMm, opticalCentreDemand(lens, field)?.needMm ?? 0);
   if (!(edgeMm - least > inner - 0.3)) return inner;
   for (let step = stride >> 1; step >= 1; step >>= 1) {
     for (const i of [(at + step) % n, (at - step + n) % n]) {
@@ -41,7 +43,7 @@ export function roughThickness(lens: LensToMake, front: FrontSurface, shape: Out
   }
   let thicknessMm = Math.max(inner, edgeMm - least);
   for (let pass = 0; pass < 2; pass++) {
-    field = thicknessField(front, backFor(lens, thicknessMm), lens.profile, lens.index);
+    field = thicknessField(front, backFor(lens, thicknessMm), first.profile);
     thicknessMm = Math.max(inner, edgeMm - riseAt(field, at));
   }
   return thicknessMm < 200 ? thicknessMm : centreMm;

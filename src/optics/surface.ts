@@ -17,6 +17,8 @@ export interface PreparedBack {
   readonly sin: number;
   /** Null without tilt; else the local axes u, v, w as x, y, z components. */
   readonly axes: Float64Array | null;
+  /** A Newton step of this, mm, leaves less than 1e-7 mm: what is left goes with (slope x step) squared. */
+  readonly lastStep: number;
 }
 
 /** Sag of a front surface at `r2Mm2`, the square of the distance from its vertex; towards the eye, mm. */
@@ -42,6 +44,7 @@ export function prepareBack(back: BackSurface): PreparedBack {
     cos: Math.cos(angle),
     sin: Math.sin(angle),
     axes: tiltedAxes(back, Math.cos(angle), Math.sin(angle)),
+    lastStep: Math.min(0.1, 1e-3 / Math.hypot(back.tiltSlopeX, back.tiltSlopeY)),
   };
 }
 
@@ -117,8 +120,7 @@ function tiltedSag(b: PreparedBack, axes: Float64Array, x: number, y: number): n
     const off = w0 + wz * z - arc - (cv * v) / (1 + rootV);
     const step = off / (wz - (uz * cu) / (rootU * rootV) - (vz * cv) / rootV);
     z -= step;
-    // Convergence is quadratic: after a step of 1e-6 the rest is far below 1e-9.
-    if (step < 1e-6 && step > -1e-6) return z;
+    if (step < b.lastStep && step > -b.lastStep) return z;
   }
   return Number.NaN;
 }

@@ -16,23 +16,33 @@ export interface ThicknessField {
   readonly profile: PreparedProfile | null;
 }
 
-/** Makes the field of a lens ready for many points. */
+/** Makes the field of a lens ready for many points; `profile` is prepared by `profileOn`. */
 export function thicknessField(
+  front: FrontSurface,
+  back: BackSurface,
+  profile: PreparedProfile | null,
+): ThicknessField {
+  return {
+    frontCurvature: 1 / front.radiusMm,
+    frontConic: front.conic,
+    back: prepareBack(back),
+    profile,
+  };
+}
+
+/**
+ * The profile of a lens on its surface, or null. On the back it is laid on the mean curvature, which a small change
+ * of thickness does not move enough to matter: one preparation serves a whole lens.
+ */
+export function profileOn(
   front: FrontSurface,
   back: BackSurface,
   profile: PowerProfile | null,
   index: number,
-): ThicknessField {
-  const frontCurvature = 1 / front.radiusMm;
+): PreparedProfile | null {
+  if (profile === null) return null;
   const backCurvature = (1 / back.generatingRadiusMm + 1 / back.revolvedRadiusMm) / 2;
-  return {
-    frontCurvature,
-    frontConic: front.conic,
-    back: prepareBack(back),
-    profile: profile
-      ? prepareProfile(profile, profile.surface === 'front' ? frontCurvature : backCurvature, index)
-      : null,
-  };
+  return prepareProfile(profile, profile.surface === 'front' ? 1 / front.radiusMm : backCurvature, index);
 }
 
 /** zBack - zFront at a point from the reference point, mm; NaN where a surface does not reach. */

@@ -3,7 +3,7 @@ import type { FinishedLens } from './finishedLens.ts';
 import type { LensToMake } from './lensToMake.ts';
 import { box, inside } from './outline.ts';
 import { conicSag } from './surface.ts';
-import { rise, thicknessField } from './thicknessField.ts';
+import { profileOn, rise, thicknessField } from './thicknessField.ts';
 import type { PointMm } from './types.ts';
 
 /** Thicknesses on a square grid; row 0 is the lowest, column 0 the leftmost. Null outside the outline. */
@@ -18,7 +18,8 @@ export interface ThicknessMap {
 
 /** A function that gives the thickness of the lens at a place, mm along the axis; NaN where a surface ends. */
 export function thicknessOver(order: LensToMake, lens: FinishedLens): (place: PointMm) => number {
-  const field = thicknessField(lens.front, lens.back, order.profile, order.index);
+  const profile = profileOn(lens.front, lens.back, order.profile, order.index);
+  const field = thicknessField(lens.front, lens.back, profile);
   return ({ xMm, yMm }) =>
     lens.centreThicknessMm + rise(field, xMm - order.reference.xMm, yMm - order.reference.yMm);
 }

@@ -9,24 +9,22 @@ import { inside } from './outline.ts';
 import { rise, type ThicknessField } from './thicknessField.ts';
 import type { PointMm } from './types.ts';
 
-/** Demands of the inside of the lens: none for most, since without prism a lens is thinnest at centre or edge. */
-export function interiorDemands(lens: LensToMake, field: ThicknessField): Demand[] {
-  const found: Demand[] = [];
-  if (lens.prism.x !== 0 || lens.prism.y !== 0) {
-    const at = opticalCentre(field);
-    if (at) {
-      const place = { xMm: at.xMm + lens.reference.xMm, yMm: at.yMm + lens.reference.yMm };
-      if (inside(lens.outline, place))
-        found.push({
-          by: 'centre',
-          limitMm: lens.limits.centreMm,
-          needMm: lens.limits.centreMm - rise(field, at.xMm, at.yMm),
-          at: place,
-        });
-    }
-  }
-  if (lens.frontConic !== 0 || lens.profile !== null) found.push(scanned(lens, field));
-  return found;
+/** Adds what the inside of the lens demands to `demands`: nothing for most lenses. */
+export function interiorDemands(lens: LensToMake, field: ThicknessField, demands: Demand[]): void {
+  const centre = opticalCentreDemand(lens, field);
+  if (centre) demands.push(centre);
+  if (lens.frontConic !== 0 || lens.profile !== null) demands.push(scanned(lens, field));
+}
+
+/** The demand of the optical centre of a lens with prism where that is thinnest and inside the outline, or null. */
+export function opticalCentreDemand(lens: LensToMake, field: ThicknessField): Demand | null {
+  if (lens.prism.x === 0 && lens.prism.y === 0) return null;
+  const from = opticalCentre(field);
+  if (!from) return null;
+  const at = { xMm: from.xMm + lens.reference.xMm, yMm: from.yMm + lens.reference.yMm };
+  if (!inside(lens.outline, at)) return null;
+  const { centreMm } = lens.limits;
+  return { by: 'centre', limitMm: centreMm, needMm: centreMm - rise(field, from.xMm, from.yMm), at };
 }
 
 /**
@@ -79,18 +77,18 @@ function scanned(lens: LensToMake, field: ThicknessField): Demand {
   let least = riseAt(0, 0);
   let ray = 0;
   let share = 0;
-  const rays = Math.max(1, Math.floor(n / 36));
+  const rays = Math.max(1, Math.floor(n / 24));
   for (let i = 0; i < n; i += rays) {
-    for (let k = 1; k < 16; k++) {
-      const d = riseAt(i, k / 16);
+    for (let k = 1; k < 8; k++) {
+      const d = riseAt(i, k / 8);
       if (d < least) {
         least = d;
         ray = i;
-        share = k / 16;
+        share = k / 8;
       }
     }
   }
-  for (let half = 1 / 32; half > 1 / 600; half /= 2) {
+  for (let half = 1 / 16; half > 1 / 600; half /= 2) {
     for (const next of [share - half, share + half]) {
       const d = next > 0 && next < 1 ? riseAt(ray, next) : Number.POSITIVE_INFINITY;
       if (d < least) {
