@@ -104,12 +104,13 @@ export function box(outline: Outline): OutlineBox {
   return { aMm: maxX - minX, bMm: maxY - minY, edMm: 2 * longest, edAxisDeg, minX, maxX, minY, maxY };
 }
 
-/** The other eye's outline: left(a) = right(180 - a). Needs an even count of radii; twice mirrored is unchanged. */
+/** The other eye's outline: left(a) = right(180 - a). Of an even count of radii, twice mirrored is unchanged. */
 export function mirror(outline: Outline): Outline {
-  const n = outline.radiiMm.length;
-  const half = Math.round(n / 2);
-  const radiiMm = outline.radiiMm.map((_, i) => outline.radiiMm[(((half - i) % n) + n) % n] as number);
-  return { radiiMm };
+  const { radiiMm } = outline;
+  const n = radiiMm.length;
+  // Of an odd count, 180 degrees lies between two radii.
+  if (n % 2 === 1) return { radiiMm: radiiMm.map((_, i) => radiusAt(outline, 180 - (i * 360) / n)) };
+  return { radiiMm: radiiMm.map((_, i) => radiiMm[(n / 2 - i + n) % n] as number) };
 }
 
 /** Length of the edge, mm: the sum of the straight lines between neighbouring points. */
