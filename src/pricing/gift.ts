@@ -8,6 +8,7 @@ import { allocate } from '../money/allocate.ts';
 import { sumMinor } from '../money/minor.ts';
 import { shareOf } from '../money/share.ts';
 import type { Goods, PairGoods } from './goods.ts';
+import type { PricedLenses } from './pair.ts';
 
 type IncludedLens = Extract<Gift, { kind: 'included-lens' }>;
 
@@ -21,17 +22,24 @@ function reach(
   return [on === 'lenses' ? 0 : Math.max(0, frame), on === 'frame' ? 0 : Math.max(0, lenses)];
 }
 
-/** List price of the kind of lenses that a promotion includes, minor units a pair; throws when the shop lacks it. */
-export function includedPrice(offer: Offer, gift: IncludedLens): number {
+/**
+ * Price of the kind of lenses that a promotion includes, minor units a pair: the list price, or that of the
+ * ready-made ones where this pair's own lenses are of that kind and ready-made. So lenses of the included kind cost
+ * nothing, and their extras their full price. Throws when the shop lacks the kind.
+ */
+export function includedPrice(offer: Offer, gift: IncludedLens, chosen: PricedLenses | null): number {
   const price = (kind: string, options: readonly { id: string; priceMinor: number }[], id: string | null) => {
     if (id === null) return 0;
     const option = options.find((candidate) => candidate.id === id);
     if (!option) throw new Error(`A promotion includes the ${kind} "${id}", which the shop does not have.`);
     return option.priceMinor;
   };
+  const design = price('design', offer.designs, gift.design);
+  const material = price('material', offer.materials, gift.material);
+  const readyMade =
+    chosen?.design.id === gift.design && chosen.material.id === gift.material ? chosen.stock : null;
   return sumMinor([
-    price('design', offer.designs, gift.design),
-    price('material', offer.materials, gift.material),
+    readyMade?.priceMinor ?? sumMinor([design, material]),
     price('tint', offer.tints, gift.tint),
     price('coating', offer.coatings, gift.coating),
   ]);
@@ -42,9 +50,15 @@ export function includedPrice(offer: Offer, gift: IncludedLens): number {
  * A percentage and included lenses are given with every pair in scope. An amount is given once: it is spread over
  * the parts of the pairs in scope in proportion to what is left of them, to the last minor unit.
  */
-export function cutOf(offer: Offer, gift: Gift, goods: Goods, inScope: readonly boolean[]): Goods {
-  const eachPair = (take: (pair: PairGoods) => PairGoods): Goods => ({
-    pairs: goods.pairs.map((pair, index) => (inScope[index] ? take(pair) : NONE)),
+export function cutOf(
+  offer: Offer,
+  gift: Gift,
+  goods: Goods,
+  inScope: readonly boolean[],
+  chosen: readonly (PricedLenses | null)[],
+): Goods {
+  const eachPair = (take: (pair: PairGoods, lenses: PricedLenses | null) => PairGoods): Goods => ({
+    pairs: goods.pairs.map((pair, index) => (inScope[index] ? take(pair, chosen[index] ?? null) : NONE)),
     shipping: 0,
   });
   switch (gift.kind) {
@@ -64,10 +78,11 @@ export function cutOf(offer: Offer, gift: Gift, goods: Goods, inScope: readonly 
       }));
       return { pairs, shipping: 0 };
     }
-    case 'included-lens': {
-      const price = includedPrice(offer, gift);
-      return eachPair(({ lenses }) => ({ frame: 0, lenses: Math.min(price, Math.max(0, lenses)) }));
-    }
+    case 'included-lens':
+      return eachPair(({ lenses }, own) => ({
+        frame: 0,
+        lenses: Math.min(includedPrice(offer, gift, own), Math.max(0, lenses)),
+      }));
     case 'shipping':
       return { pairs: goods.pairs.map(() => NONE), shipping: inScope.includes(true) ? goods.shipping : 0 };
   }

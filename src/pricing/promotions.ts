@@ -85,12 +85,13 @@ export function applyPromotions(
   const charges: Charge[] = [];
   const considered: Considered[] = [];
   const accepted: Promotion[] = [];
+  const chosen = pairs.map(({ lenses }) => lenses);
   let left = goods;
   for (const candidate of candidates) {
     const { promotion } = candidate;
     const inScope = pairs.map((pair) => pairInScope(promotion.scope, pair));
     const refusal = obstacle(candidate, goods, inScope) ?? rivalry(promotion, accepted);
-    const cut = refusal ? null : cutOf(offer, promotion.gift, left, inScope);
+    const cut = refusal ? null : cutOf(offer, promotion.gift, left, inScope, chosen);
     const lines = cut ? linesOf(promotion, cut) : [];
     const used = lines.length > 0;
     if (cut && used) {

@@ -4,6 +4,7 @@
  */
 import type { StockBlanks } from '../catalogue/material.ts';
 import { chooseBaseCurve } from '../optics/baseCurve.ts';
+import { toMinusCylinder } from '../optics/prescription.ts';
 import { truePowerD } from '../optics/toolIndex.ts';
 import type { LensRefusal, LensSituation } from '../rules/situation.ts';
 import type { LensJob, PairJob } from './lensJob.ts';
@@ -53,7 +54,7 @@ function makeSurfaced(job: PairJob): MadePair {
   const { material, frame, habits } = job;
   const { frameCurveD } = frame.situation;
   const chosen = chooseBaseCurve({
-    offeredD: surfacedCurvesD(material),
+    offeredD: hollowBacked(surfacedCurvesD(material), [job.right, job.left]),
     right: job.right.power,
     left: job.left.power,
     frameCurveD: frameCurveD === null ? null : truePowerD(frameCurveD, material.ne),
@@ -76,6 +77,13 @@ function makeSurfaced(job: PairJob): MadePair {
     });
   };
   return { right: one(job.right), left: one(job.left), stock: null };
+}
+
+/** Curves that leave the back hollow in every meridian of both eyes; a back that bulges touches the lashes. */
+function hollowBacked(offeredD: readonly number[], lenses: readonly LensJob[]): readonly number[] {
+  const strongestPlusD = Math.max(...lenses.map(({ power }) => toMinusCylinder(power).sphereD));
+  const hollow = offeredD.filter((powerD) => powerD >= strongestPlusD);
+  return hollow.length > 0 ? hollow : offeredD;
 }
 
 const refuse = (refusal: LensRefusal): MadeLens => ({ lens: null, refusal });

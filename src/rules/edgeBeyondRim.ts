@@ -8,7 +8,8 @@ export const edgeBeyondRim: Rule = {
       lens !== null && lens.beyondRimMm >= situation.habits.beyondRimFromMm
         ? {
             message: situation.frame.rimDepthMm > 0 ? 'beyond' : 'open',
-            level: 'caution',
+            // A grooved or drilled lens always shows its edge; a rim that does not hide it is a surprise.
+            level: situation.frame.rimDepthMm > 0 ? 'caution' : 'note',
             eye,
             figures: {
               beyondMm: lens.beyondRimMm,

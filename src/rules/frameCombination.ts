@@ -5,7 +5,7 @@ import type { Rule } from './rule.ts';
 export const frameCombination: Rule = {
   id: 'frame-combination',
   check({ frame }) {
-    const figures = { size: frame.size ?? '', colourway: frame.colourway ?? '' };
+    const figures = { size: frame.size ?? '', colourway: frame.colourwayName };
     const outcomes: Outcome[] = frame.notOffered
       .filter(({ size, colourway }) => size === frame.size && colourway === frame.colourway)
       .map(({ because }) => ({

@@ -12,6 +12,7 @@ export interface FrameSituation {
   readonly id: string | null;
   readonly size: string | null;
   readonly colourway: string | null;
+  readonly colourwayName: string;
   readonly stock: Stock;
   readonly notOffered: readonly NotOffered[];
   readonly aMm: number;

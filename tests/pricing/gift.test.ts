@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { Gift } from '../../src/catalogue/promotion.ts';
 import { cutOf, includedPrice } from '../../src/pricing/gift.ts';
 import { goodsTotal, without } from '../../src/pricing/goods.ts';
-import { offer } from './offer.ts';
+import { lenses, offer, stock } from './offer.ts';
 
 const sum = fc.integer({ min: 0, max: 1_000_000 });
 const goods = fc.record({
@@ -33,7 +33,7 @@ describe('law of a gift', () => {
   test('0 <= cut <= what is left, for every part of every pair and for shipping', () => {
     fc.assert(
       fc.property(goods, gifts, scopes, (before, gift, inScope) => {
-        const cut = cutOf(offer, gift, before, inScope.slice(0, before.pairs.length));
+        const cut = cutOf(offer, gift, before, inScope.slice(0, before.pairs.length), []);
         const left = without(before, cut);
         for (const { frame, lenses } of [...cut.pairs, ...left.pairs])
           expect(Math.min(frame, lenses)).toBeGreaterThanOrEqual(0);
@@ -45,7 +45,7 @@ describe('law of a gift', () => {
   test('nothing is taken off a pair out of scope, nor off a part that it does not name', () => {
     fc.assert(
       fc.property(goods, gifts, scopes, (before, gift, inScope) => {
-        const cut = cutOf(offer, gift, before, inScope.slice(0, before.pairs.length));
+        const cut = cutOf(offer, gift, before, inScope.slice(0, before.pairs.length), []);
         if (!inScope.slice(0, before.pairs.length).includes(true)) expect(cut.shipping).toBe(0);
         cut.pairs.forEach(({ frame, lenses }, index) => {
           if (!inScope[index]) expect([frame, lenses]).toEqual([0, 0]);
@@ -64,6 +64,7 @@ describe('law of a gift', () => {
           { kind: 'amount', on: 'pair', amountMinor },
           before,
           before.pairs.map(() => true),
+          [],
         );
         expect(goodsTotal(cut)).toBe(Math.min(amountMinor, goodsTotal(before)));
       }),
@@ -78,6 +79,7 @@ describe('law of a gift', () => {
           included,
           before,
           before.pairs.map(() => true),
+          [],
         );
         cut.pairs.forEach(({ lenses }, index) => {
           expect(lenses).toBe(Math.min(9500, before.pairs[index]?.lenses ?? 0));
@@ -89,7 +91,7 @@ describe('law of a gift', () => {
 
 test('a list price below 0 by its own differences gives nothing to take', () => {
   const before = { pairs: [{ frame: -500, lenses: 1000 }], shipping: 0 };
-  const cut = cutOf(offer, { kind: 'percent', on: 'pair', sharePpm: 1_000_000 }, before, [true]);
+  const cut = cutOf(offer, { kind: 'percent', on: 'pair', sharePpm: 1_000_000 }, before, [true], []);
   expect(cut.pairs).toEqual([{ frame: 0, lenses: 1000 }]);
 });
 
@@ -101,5 +103,13 @@ test('included lenses that the shop does not have are an error which names them'
     tint: null,
     coating: null,
   } as const;
-  expect(() => includedPrice(offer, gift)).toThrow('material "glass"');
+  expect(() => includedPrice(offer, gift, null)).toThrow('material "glass"');
+});
+
+test('ready-made lenses of the included kind cost nothing, and their extras their full price', () => {
+  const before = { pairs: [{ frame: 0, lenses: stock.priceMinor + 3500 }], shipping: 0 };
+  const bare = { ...included, coating: null };
+  const cut = cutOf(offer, bare, before, [true], [{ ...lenses, stock }]);
+  expect(before.pairs[0]?.lenses).toBe(8000);
+  expect(cut.pairs[0]?.lenses).toBe(stock.priceMinor);
 });

@@ -213,7 +213,7 @@ const refused: readonly [string, Change, string, object][] = [
     'caution both differ',
     { rightD: 8, leftD: 2, differenceAbsD: 6, mostAbsD: 2 },
   ],
-  ['edge-beyond-rim', { frame: 'groove' }, 'caution right open,caution left open', { rimMm: 0 }],
+  ['edge-beyond-rim', { frame: 'groove' }, 'note right open,note left open', { rimMm: 0 }],
   ['tint-driving', { lenses: { tint: 'glacier' } }, 'caution both never', { category: 4 }],
   ['tint-driving', { lenses: { tint: 'dusk' } }, 'note both not-at-night', { category: 1 }],
   ['tint-driving', { lenses: { tint: 'noon' } }, 'note both not-at-night', { category: 3 }],
