@@ -1,9 +1,9 @@
 /** What the pages say: words, prices and dates of this shop in its language. */
 
 import { catalogue } from 'virtual:bevelbook/catalogue';
+import { civilDateAt } from '../catalogue/civilDate.ts';
 import { type Slots, say } from '../catalogue/words.ts';
 import { formatMoney } from '../money/format.ts';
-import { civilDateAt } from '../catalogue/civilDate.ts';
 
 const { shop, words } = catalogue;
 

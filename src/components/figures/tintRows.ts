@@ -1,6 +1,6 @@
 import type { Tint, TintState } from '../../catalogue/tint.ts';
 import { drivingFitness, tintCategory } from '../../optics/tint.ts';
-import { figure, percent, t } from '../shopWords.ts';
+import { percent, t } from '../shopWords.ts';
 import { type Row, row, yesNo } from './row.ts';
 
 /** Figures of a tint that hold in all its states. */
@@ -15,7 +15,6 @@ export function tintRows(tint: Tint): readonly Row[] {
 /** One state of a tint as shown in the table of states. */
 export interface StateRow {
   readonly name: string;
-  readonly temperature: string | null;
   readonly transmittance: string;
   readonly category: string;
   readonly driving: string;
@@ -25,7 +24,6 @@ export interface StateRow {
 export function stateRows(tint: Tint): readonly StateRow[] {
   return tint.states.map((state) => ({
     name: state.name,
-    temperature: state.temperatureC === null ? null : `${figure(state.temperatureC, 0)} °C`,
     transmittance: percent(state.transmittance, 1),
     category: String(tintCategory(state.transmittance) ?? t('tint.darker')),
     driving: driving(tint, state),

@@ -1,0 +1,91 @@
+/** Weights of the built pages as a browser first loads them, gzipped, against what README promises. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { gzipSync } from 'node:zlib';
+import { describe, expect, it } from 'vitest';
+import { builtShop } from './server.ts';
+
+/** Thousand bytes, gzipped. */
+const budget = { scriptKb: 32, htmlKb: 35, cssKb: 12, dataKb: 25, lazyPartKb: 35 };
+
+const files = readdirSync(builtShop, { recursive: true, encoding: 'utf8' }).map((name) =>
+  name.replaceAll('\\', '/'),
+);
+const pages = files.filter((name) => name.endsWith('.html'));
+const read = (name: string) => readFileSync(`${builtShop}/${name}`, 'utf8');
+const kb = (text: string) => gzipSync(text, { level: 9 }).length / 1000;
+const sum = (parts: readonly number[]) => parts.reduce((a, b) => a + b, 0);
+
+/** Built files that a page names in an attribute, without the slash at their start. */
+function named(html: string, attribute: string, ending: string): string[] {
+  const all = [...html.matchAll(new RegExp(`\\s${attribute}="/([^"]+\\.${ending})"`, 'g'))];
+  return [...new Set(all.map(([, name = '']) => name))];
+}
+
+/** A script and all that it imports at its start; what it imports on demand comes later and is not counted. */
+function withImports(script: string, seen = new Set<string>()): Set<string> {
+  if (seen.has(script)) return seen;
+  seen.add(script);
+  const folder = script.slice(0, script.lastIndexOf('/') + 1);
+  for (const [, name = ''] of read(script).matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g))
+    withImports(folder + name, seen);
+  return seen;
+}
+
+/** Weight of the scripts of a page: inline ones, linked ones, islands with their renderer, and their imports. */
+function scriptKb(html: string): number {
+  const inline = [...html.matchAll(/<script\b(?![^>]*\ssrc=)[^>]*>([\s\S]*?)<\/script>/g)].map(
+    ([, text = '']) => text,
+  );
+  const attributes = ['src', 'component-url', 'renderer-url', 'href'];
+  const entries = attributes.flatMap((attribute) => named(html, attribute, 'js'));
+  const scripts = new Set(entries.flatMap((entry) => [...withImports(entry)]));
+  return kb(inline.join('\n')) * Number(inline.length > 0) + sum([...scripts].map((name) => kb(read(name))));
+}
+
+const hasIsland = (html: string) => html.includes('<astro-island');
+const framePages = pages.filter((name) => /^frames\/.+\/index\.html$/.test(name));
+
+describe('a built page', () => {
+  it('without an island has no script at all', () => {
+    const withScript = pages.filter((name) => !hasIsland(read(name)) && /<script\b/.test(read(name)));
+    expect(withScript).toEqual([]);
+  });
+
+  it('has no inline style and no inline handler, which its security policy would refuse', () => {
+    const refused = pages.flatMap((name) =>
+      [...read(name).matchAll(/<[a-z][^>]*\s(?:style|on[a-z]+)="[^>]*>/g)].map(([tag]) => `${name}: ${tag}`),
+    );
+    expect(refused).toEqual([]);
+  });
+});
+
+describe('each page of a frame, gzipped', () => {
+  it('exists', () => {
+    expect(framePages.length).toBeGreaterThan(0);
+  });
+
+  it.each([
+    ['HTML', budget.htmlKb, kb],
+    ['script', budget.scriptKb, scriptKb],
+    ['CSS', budget.cssKb, (html: string) => sum(named(html, 'href', 'css').map((name) => kb(read(name))))],
+  ])('keeps its %s within %d kB', (_, limitKb, weigh) => {
+    const over = framePages
+      .map((name) => ({ name, kb: weigh(read(name)) }))
+      .filter((page) => page.kb > limitKb);
+    expect(over).toEqual([]);
+  });
+});
+
+describe('what pages load later', () => {
+  it('is at most 35 kB a script', () => {
+    const over = files
+      .filter((name) => name.endsWith('.js') && kb(read(name)) > budget.lazyPartKb)
+      .map((name) => `${name}: ${kb(read(name)).toFixed(1)} kB`);
+    expect(over).toEqual([]);
+  });
+
+  it('is at most 25 kB of shop data', () => {
+    const data = files.filter((name) => name.endsWith('.json'));
+    expect(sum(data.map((name) => kb(read(name))))).toBeLessThanOrEqual(budget.dataKb);
+  });
+});
