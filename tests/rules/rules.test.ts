@@ -211,7 +211,7 @@ const refused: readonly [string, Change, string, object][] = [
       prescription: rx({ sphere: 3 }, { sphere: -8 }),
     },
     'caution both differ',
-    { rightD: 8, leftD: 2, differenceAbsD: 6, mostAbsD: 2 },
+    { rightD: 8, leftD: 4, differenceAbsD: 4, mostAbsD: 2 },
   ],
   ['edge-beyond-rim', { frame: 'groove' }, 'note right open,note left open', { rimMm: 0 }],
   ['tint-driving', { lenses: { tint: 'glacier' } }, 'caution both never', { category: 4 }],
