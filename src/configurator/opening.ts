@@ -1,0 +1,30 @@
+/** The worksheet before anything is entered: judged when the shop is built, so that the page holds it at once. */
+import type { Offer } from '../catalogue/catalogue.ts';
+import type { Frame } from '../catalogue/frame.ts';
+import type { Answer } from '../quote/answer.ts';
+import { LENS_CHOICES, type LensChoice, type OptionReport, optionReports } from '../quote/options.ts';
+import { quote } from '../quote/quote.ts';
+import { readEntries } from './readEntries.ts';
+
+export type Reports = Readonly<Record<LensChoice, readonly OptionReport[]>>;
+
+export interface Opening {
+  /** Civil date that it was judged for. */
+  readonly date: string;
+  readonly answer: Answer;
+  readonly reports: Reports;
+}
+
+/** Answer and reports for an untouched worksheet of a frame. Throws when the shop itself makes the request faulty. */
+export function openingOf(offer: Offer, frame: Frame, date: string): Opening {
+  const { request } = readEntries({}, { frame, data: offer, date });
+  const reply = quote(offer, request);
+  if (!reply.ok)
+    throw new Error(
+      `The untouched worksheet of "${frame.id}" has no answer: ${JSON.stringify(reply.faults)}`,
+    );
+  const reports = Object.fromEntries(
+    LENS_CHOICES.map((kind) => [kind, optionReports(offer, request, 0, kind)]),
+  ) as unknown as Reports;
+  return { date, answer: reply.answer, reports };
+}

@@ -1,0 +1,87 @@
+/** All entries of a worksheet read at once: the request that they make, and what is wrong with any of them. */
+import type { Frame } from '../catalogue/frame.ts';
+import { say as sayWords } from '../catalogue/words.ts';
+import { pairFaults } from '../quote/plausible.ts';
+import type { PairRequest, QuoteRequest } from '../quote/request.ts';
+import { type Choices, choicesOf } from './choices.ts';
+import { type FieldFault, toFieldFault } from './fieldFault.ts';
+import type { Entries, Field } from './fields.ts';
+import { readerOf } from './readField.ts';
+import { readFit } from './readFit.ts';
+import { readPrescription } from './readPrescription.ts';
+import type { ShopData } from './shopData.ts';
+import { standTogether, withoutFaulty } from './withoutFaulty.ts';
+
+export interface ReadEntries {
+  readonly choices: Choices;
+  /** What can be read without a fault; entries with one are left out of it. */
+  readonly request: QuoteRequest;
+  readonly faults: readonly FieldFault[];
+}
+
+/** What entries are read for. */
+export interface ReadingFor {
+  readonly frame: Frame;
+  readonly data: ShopData;
+  /** Civil date, `YYYY-MM-DD`. */
+  readonly date: string;
+}
+
+/** Entries as a request for one pair on a civil date. */
+export function readEntries(entries: Entries, on: ReadingFor): ReadEntries {
+  const choices = choicesOf(entries, on.frame, on.data);
+  const whole = readPair(entries, choices, on);
+  const faulty = whole.faults.flatMap(({ field }) => (field === null ? [] : [field]));
+  const pair = faulty.length === 0 ? whole.pair : readPair(withoutFaulty(entries, faulty), choices, on).pair;
+  const text = (field: Field) => (entries[field] ?? '').trim();
+  const codes = text('codes')
+    .split(/[\s,;]+/)
+    .filter((code) => code !== '');
+  return {
+    choices,
+    faults: whole.faults,
+    request: {
+      date: on.date,
+      ...(text('destination') === '' ? {} : { destination: text('destination') }),
+      ...(text('exemption') === '' ? {} : { taxExemption: text('exemption') }),
+      ...(codes.length === 0 ? {} : { codes }),
+      pairs: [pair],
+    },
+  };
+}
+
+function readPair(
+  entries: Entries,
+  choices: Choices,
+  { frame, data }: ReadingFor,
+): { readonly pair: PairRequest; readonly faults: readonly FieldFault[] } {
+  const { size, colourway, wearer, ...lenses } = choices;
+  const reader = readerOf(entries, (key, slots) => sayWords(data.words, key, slots));
+  // Kept as typed, but not asked of anybody who wants no power.
+  const { prescription, prismRows } = readPrescription(
+    lenses.use === 'none' ? { ...reader, faults: [], text: () => '', number: () => undefined } : reader,
+  );
+  const fit = readFit(reader);
+  const pair: PairRequest = {
+    frame: frame.id,
+    size,
+    colourway,
+    wearer,
+    prescription: lenses.use === 'none' ? null : prescription,
+    fit,
+    lenses,
+  };
+  const implausible = pairFaults(pair, 'pairs.0').map((fault) => toFieldFault(fault, prismRows));
+  return {
+    pair,
+    faults: [...reader.faults, ...implausible.filter((fault) => !follows(fault, reader.faults))],
+  };
+}
+
+/** A fault that only follows from an entry that could not be read: telling both would send people astray. */
+function follows(fault: FieldFault, unread: readonly FieldFault[]): boolean {
+  const { field } = fault;
+  if (field === null) return false;
+  const aboutAnother = fault.missing || field.endsWith('.axis');
+  return unread.some((other) => other.field === field || (aboutAnother && standTogether(field, other.field)));
+}

@@ -1,0 +1,48 @@
+/** One entry read: its number, or the fault that says what is expected there. */
+import type { FieldFault } from './fieldFault.ts';
+import { type Entries, type Field, textOf } from './fields.ts';
+import { readNumber } from './readNumber.ts';
+
+/** What reading needs besides the entries: the sentences of the worksheet, by key. */
+export type Say = (key: string, slots?: Readonly<Record<string, number | string>>) => string;
+
+/** Reads fields of one set of entries and collects their faults. */
+export interface Reader {
+  readonly entries: Entries;
+  readonly faults: FieldFault[];
+  /** The text of a field without outer spaces. */
+  readonly text: (field: Field) => string;
+  /** The number in a field; undefined where it is blank or cannot be read. */
+  readonly number: (field: Field, kind: NumberKind) => number | undefined;
+  readonly fault: (field: Field, key: string, slots?: Readonly<Record<string, string>>) => void;
+}
+
+/** `power` needs its sign: a lost sign is the costliest error of all. */
+export type NumberKind = 'power' | 'plain';
+
+/** A reader of entries; `say` gives the sentences of its faults. */
+export function readerOf(entries: Entries, say: Say): Reader {
+  const faults: FieldFault[] = [];
+  const text = (field: Field) => textOf(entries, field);
+  const fault: Reader['fault'] = (field, key, slots = {}) => {
+    const missing = text(field) === '';
+    faults.push({
+      field,
+      message: say(`worksheet.fault.${key}`, slots),
+      expected: say(`worksheet.fault.${key}-expected`, slots),
+      missing,
+    });
+  };
+  const number: Reader['number'] = (field, kind) => {
+    const reading = readNumber(text(field));
+    if (reading.kind === 'unread') fault(field, kind === 'power' ? 'not-a-power' : 'not-a-number');
+    if (reading.kind !== 'number') return undefined;
+    if (kind === 'power' && !reading.signed && reading.value !== 0) {
+      const size = reading.value.toFixed(2);
+      fault(field, 'no-sign', { plus: `+${size}`, minus: `\u2212${size}` });
+      return undefined;
+    }
+    return reading.value;
+  };
+  return { entries, faults, text, number, fault };
+}

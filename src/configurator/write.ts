@@ -1,0 +1,36 @@
+/** Figures as the worksheet writes them. */
+import type { Eye } from '../optics/types.ts';
+import type { PowerAnswer } from '../quote/answer.ts';
+
+const MINUS = '\u2212';
+
+/** A power in D as on a prescription: a sign and two decimals, no sign at zero. */
+export function writePower(valueD: number): string {
+  const text = Math.abs(valueD).toFixed(2);
+  if (Number(text) === 0) return text;
+  return valueD < 0 ? `${MINUS}${text}` : `+${text}`;
+}
+
+/** Sphere, cylinder and axis, such as `−3.25 −0.75 × 170`. */
+export function writeLens({ sphere, cylinder, axis }: PowerAnswer): string {
+  if (cylinder === 0) return writePower(sphere);
+  return `${writePower(sphere)} ${writePower(cylinder)} \u00d7 ${axis}`;
+}
+
+const PLACES = [
+  'nasal',
+  'nasal-above',
+  'above',
+  'temporal-above',
+  'temporal',
+  'temporal-below',
+  'below',
+  'nasal-below',
+] as const;
+
+/** Where on a lens an angle of the front view lies, in eighths: the key of its name. The right lens's nose is at 0. */
+export function placeOnLens(eye: Eye, atDeg: number): (typeof PLACES)[number] {
+  const fromNoseDeg = eye === 'right' ? atDeg : 180 - atDeg;
+  const eighth = Math.round((((fromNoseDeg % 360) + 360) % 360) / 45) % 8;
+  return PLACES[eighth] ?? 'nasal';
+}

@@ -1,0 +1,57 @@
+/** Keeping entries on this device, only when ticked; and forgetting all. */
+import { useStore } from '@nanostores/preact';
+import { useRef, useState } from 'preact/hooks';
+import { forget, keep } from '../configurator/keeping.ts';
+import { deviceShelf } from './deviceShelf.ts';
+import { useSheet } from './sheet.ts';
+
+export function Keeping() {
+  const sheet = useSheet();
+  const { t } = sheet;
+  const kept = useStore(sheet.kept);
+  const dialog = useRef<HTMLDialogElement>(null);
+  const [told, tell] = useState<'refused' | 'done' | null>(null);
+  const tick = (on: boolean) => {
+    const done = on ? keep(deviceShelf(), sheet.frame.id, sheet.entries.get()) : forget(deviceShelf());
+    sheet.kept.set(on && done);
+    tell(done ? null : 'refused');
+  };
+  const forgetAll = () => {
+    sheet.clear();
+    forget(deviceShelf());
+    dialog.current?.close();
+    tell('done');
+  };
+  return (
+    <section class="ws-part" aria-labelledby="ws-keeping">
+      <h3 id="ws-keeping">{t('keeping.legend')}</h3>
+      <div class="ws-tick">
+        <input
+          type="checkbox"
+          id="ws-keep"
+          checked={kept}
+          onChange={({ currentTarget }) => tick(currentTarget.checked)}
+          aria-describedby="ws-keep-text"
+        />
+        <label for="ws-keep">{t('keeping.keep')}</label>
+      </div>
+      <p class="ws-note" id="ws-keep-text">
+        {t('keeping.keepText')}
+      </p>
+      <button type="button" class="ws-button" onClick={() => dialog.current?.showModal()}>
+        {t('keeping.forget')}
+      </button>
+      <output class="ws-told">{told && t(`keeping.${told}`)}</output>
+      <dialog ref={dialog} class="ws-dialog" aria-labelledby="ws-forget">
+        <h4 id="ws-forget">{t('keeping.question')}</h4>
+        <p>{t('keeping.questionText')}</p>
+        <button type="button" class="ws-button" onClick={forgetAll}>
+          {t('keeping.yes')}
+        </button>
+        <button type="button" class="ws-button" onClick={() => dialog.current?.close()}>
+          {t('keeping.no')}
+        </button>
+      </dialog>
+    </section>
+  );
+}

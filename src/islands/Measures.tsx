@@ -1,0 +1,107 @@
+/** Where the pupils are, and how the frame sits. */
+import { useStore } from '@nanostores/preact';
+import { EYES, type Field as Name, type Paired } from '../configurator/fields.ts';
+import { Choice } from './Choice.tsx';
+import { Field, Message } from './Field.tsx';
+import { useSheet } from './sheet.ts';
+
+export function Measures() {
+  const sheet = useSheet();
+  const { t, data, frame } = sheet;
+  const { choices } = useStore(sheet.read);
+  const single = useStore(sheet.entries, { keys: ['pd.mode'] })['pd.mode'] === 'both';
+  const design = data.designs.find(({ id }) => id === choices.design);
+  const power = choices.use !== 'none';
+  const needed = (when: boolean) => (when && power ? t('measures.needed') : null);
+  return (
+    <section class="ws-part" aria-labelledby="ws-measures">
+      <h3 id="ws-measures">{t('measures.legend')}</h3>
+      <p class="ws-lead">
+        {t('measures.text')} <a href="/measuring/">{t('measures.how')}</a>
+      </p>
+      <Choice
+        name="pd.mode"
+        legend={t('measures.pdMode')}
+        chosen={single ? 'both' : 'each'}
+        options={[
+          { value: 'each', label: t('measures.each') },
+          { value: 'both', label: t('measures.both') },
+        ]}
+      />
+      {single ? (
+        <div class="ws-line">
+          <Single name="pd.both" label={t('measures.pdBoth')} mark={needed(true)} />
+          <Single name="nearPd.both" label={t('measures.nearPdBoth')} />
+        </div>
+      ) : (
+        <>
+          <Pair name="pd" legend={t('measures.pdEach')} mark={needed(true)} />
+          <Pair name="nearPd" legend={t('measures.nearPdEach')} />
+        </>
+      )}
+      <Pair
+        name="fittingHeight"
+        legend={t('measures.fittingHeight')}
+        mark={needed(Boolean(design?.corridor))}
+      />
+      <Pair
+        name="segmentHeight"
+        legend={t('measures.segmentHeight')}
+        mark={needed(Boolean(design?.segment))}
+      />
+      <details class="ws-more">
+        <summary>{t('measures.worn')}</summary>
+        <div class="ws-line">
+          <Single name="vertexWorn" label={t('measures.vertexWorn')} />
+          <Single name="tilt" label={t('measures.tilt')} unit={t('unit.degree')} />
+          <Single name="faceForm" label={t('measures.faceForm')} unit={t('unit.degree')} />
+        </div>
+        <p class="ws-note">
+          {t('measures.assumed', { tilt: data.shop.habits.pantoscopicTiltDeg, faceForm: frame.faceFormDeg })}
+        </p>
+      </details>
+    </section>
+  );
+}
+
+interface SingleProps {
+  readonly name: Name;
+  readonly label: string;
+  readonly unit?: string;
+  readonly mark?: string | null;
+}
+
+/** One number and what is told of it. */
+function Single({ name, label, unit, mark = null }: SingleProps) {
+  const { t } = useSheet();
+  return (
+    <div class="ws-single">
+      <Field name={name} label={label} unit={unit ?? t('unit.mm')} digits mark={mark} />
+      <Message name={name} />
+    </div>
+  );
+}
+
+interface PairProps {
+  readonly name: Paired;
+  readonly legend: string;
+  readonly mark?: string | null;
+}
+
+/** A measurement of each eye. */
+function Pair({ name, legend, mark }: PairProps) {
+  const { t } = useSheet();
+  return (
+    <fieldset class="ws-pair">
+      <legend>
+        {legend} {mark && <span class="ws-needed">{mark}</span>}
+      </legend>
+      {EYES.map((eye) => (
+        <Field key={eye} name={`${name}.${eye}`} label={t(eye)} unit={t('unit.mm')} digits />
+      ))}
+      {EYES.map((eye) => (
+        <Message key={eye} name={`${name}.${eye}`} label={t(eye)} />
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,82 @@
+/** Where the pair goes, an exemption from tax, and codes. */
+import { useStore } from '@nanostores/preact';
+import { useEffect, useState } from 'preact/hooks';
+import {
+  countryNames,
+  type Destination,
+  namedDestinations,
+  otherDestinations,
+} from '../configurator/destinations.ts';
+import { Field, Message } from './Field.tsx';
+import { idOf, useEntry, useFault, useSheet } from './sheet.ts';
+
+export function Terms() {
+  const sheet = useSheet();
+  const { t, data, enter } = sheet;
+  const { shop } = data;
+  const destination = useEntry('destination') || shop.destination;
+  const exemption = useEntry('exemption');
+  const fault = useFault('exemption');
+  const codes = useStore(sheet.answer).price.codes;
+  const nameOf = countryNames(shop.language);
+  // Two hundred countries are left out of the page and added in the browser.
+  const [others, setOthers] = useState<readonly Destination[]>([]);
+  useEffect(() => setOthers(otherDestinations(shop, nameOf, shop.language)), []);
+  const options = (all: readonly Destination[]) =>
+    all.map(({ code, name }) => (
+      <option key={code} value={code}>
+        {name}
+      </option>
+    ));
+  return (
+    <section class="ws-part" aria-labelledby="ws-terms">
+      <h3 id="ws-terms">{t('terms.legend')}</h3>
+      <div class="ws-line">
+        <div class="ws-field ws-wide">
+          <label for={idOf('destination')}>{t('terms.destination')}</label>
+          <select
+            id={idOf('destination')}
+            name="destination"
+            value={destination}
+            onChange={({ currentTarget }) => enter('destination', currentTarget.value)}
+          >
+            {options(namedDestinations(shop, nameOf))}
+            {others.length > 0 && <optgroup label={t('terms.elsewhere')}>{options(others)}</optgroup>}
+          </select>
+        </div>
+        {shop.exemptions.length > 0 && (
+          <div class="ws-field ws-wide">
+            <label for={idOf('exemption')}>{t('terms.exemption')}</label>
+            <select
+              id={idOf('exemption')}
+              name="exemption"
+              value={exemption}
+              onChange={({ currentTarget }) => {
+                enter('exemption', currentTarget.value);
+                sheet.leave('exemption');
+              }}
+              aria-invalid={fault ? 'true' : undefined}
+              aria-describedby={`${idOf('exemption')}-told`}
+            >
+              <option value="">{t('terms.noExemption')}</option>
+              {shop.exemptions.map(({ id, label }) => (
+                <option key={id} value={id}>
+                  {label}
+                </option>
+              ))}
+            </select>
+          </div>
+        )}
+        <Field name="codes" label={t('terms.codes')} />
+      </div>
+      <Message name="exemption" />
+      <div id={`${idOf('codes')}-told`}>
+        {codes.map(({ code, used, message }) => (
+          <p class="ws-told" key={code}>
+            <strong>{code}</strong> {used ? t('ticket.codeUsed') : t('ticket.codeNotUsed')}: {message}
+          </p>
+        ))}
+      </div>
+    </section>
+  );
+}

@@ -1,0 +1,69 @@
+/** The ticket: verdict, findings, the lenses and the price, in reach all the time. */
+import { useStore } from '@nanostores/preact';
+import { useState } from 'preact/hooks';
+import type { Mark } from '../configurator/optionRows.ts';
+import type { Standing } from '../configurator/standing.ts';
+import { Findings } from './Findings.tsx';
+import { LensFigures } from './LensFigures.tsx';
+import { Sign } from './Mark.tsx';
+import { PriceLines } from './PriceLines.tsx';
+import { Status } from './Status.tsx';
+import { sentenceOf } from './sentence.ts';
+import { useSheet } from './sheet.ts';
+import { useFigures } from './useFigures.ts';
+
+const SIGNS: Readonly<Record<Standing['kind'], Mark>> = {
+  mend: 'care',
+  needs: 'open',
+  makeable: 'fits',
+  care: 'care',
+  refused: 'refused',
+};
+
+export function Ticket() {
+  const sheet = useSheet();
+  const { t, data } = sheet;
+  const standing = useStore(sheet.standing);
+  const { price } = useStore(sheet.answer);
+  const failed = useStore(sheet.engineFailed);
+  const figures = useFigures();
+  const [open, setOpen] = useState(false);
+  const priced = useStore(sheet.priceFaults).length === 0;
+  return (
+    <aside
+      class={open ? 'ws-ticket ws-open' : 'ws-ticket'}
+      id="ws-ticket"
+      aria-label={t('ticket.label')}
+      tabIndex={-1}
+    >
+      <div class={`ws-verdict ws-verdict-${standing.kind}`}>
+        <p class="ws-sentence">
+          <Sign kind={SIGNS[standing.kind]} /> {sentenceOf(sheet, standing)}
+        </p>
+        {priced && (
+          <p class="ws-total">
+            <span class="ws-total-label">{t('ticket.total')}</span> {figures.money(price.total)}
+          </p>
+        )}
+        <button
+          type="button"
+          class="ws-toggle"
+          aria-expanded={open}
+          aria-controls="ws-ticket-body"
+          onClick={() => setOpen(!open)}
+        >
+          {open ? t('ticket.hide') : t('ticket.show')}
+        </button>
+      </div>
+      <Status />
+      <div class="ws-ticket-body" id="ws-ticket-body">
+        {failed && <p class="ws-failed">{t('failed', { email: data.shop.contact.email })}</p>}
+        <Findings />
+        <LensFigures />
+        {priced ? <PriceLines /> : <p class="ws-note">{t('ticket.noPrice')}</p>}
+        <p class="ws-note">{t('advice')}</p>
+        <p class="ws-note">{t('ticket.safety')}</p>
+      </div>
+    </aside>
+  );
+}

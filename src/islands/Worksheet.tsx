@@ -1,0 +1,70 @@
+/** The worksheet of one frame: everything on one sheet, the ticket beside it. */
+import { useStore } from '@nanostores/preact';
+import { USES } from '../catalogue/design.ts';
+import { LENS_KINDS } from '../configurator/optionRows.ts';
+import type { Worksheet as Stores } from '../configurator/worksheet.ts';
+import { WEARERS } from '../quote/request.ts';
+import { Choice } from './Choice.tsx';
+import { FrameChoice } from './FrameChoice.tsx';
+import { Keeping } from './Keeping.tsx';
+import { Measures } from './Measures.tsx';
+import { OptionList } from './OptionList.tsx';
+import { Prescription } from './Prescription.tsx';
+import { Sheet, useSheet } from './sheet.ts';
+import { Terms } from './Terms.tsx';
+import { Ticket } from './Ticket.tsx';
+
+export function Worksheet({ stores }: { readonly stores: Stores }) {
+  const { t } = stores;
+  const toTicket = (event: Event) => {
+    event.preventDefault();
+    document.getElementById('ws-ticket')?.focus();
+  };
+  return (
+    <Sheet.Provider value={stores}>
+      {/* `dialog`: Enter leads to the verdict, and never puts what was typed into the address. */}
+      <form class="ws-form" method="dialog" autocomplete="off" noValidate onSubmit={toTicket}>
+        <section class="ws-part" aria-labelledby="ws-frame">
+          <h3 id="ws-frame">{t('frame.legend')}</h3>
+          <FrameChoice />
+        </section>
+        <People />
+        <Prescription />
+        <Measures />
+        {LENS_KINDS.map((kind) => (
+          <OptionList key={kind} kind={kind} />
+        ))}
+        <Terms />
+        <Keeping />
+        <button type="submit" class="ws-button ws-go">
+          {t('ticket.go')}
+        </button>
+      </form>
+      <Ticket />
+    </Sheet.Provider>
+  );
+}
+
+/** Who wears the pair, and what for. */
+function People() {
+  const sheet = useSheet();
+  const { t } = sheet;
+  const { wearer, use } = useStore(sheet.read).choices;
+  return (
+    <section class="ws-part" aria-label={t('use.legend')}>
+      <Choice
+        name="use"
+        legend={t('use.legend')}
+        chosen={use}
+        options={USES.map((value) => ({ value, label: t(`use.${value}`) }))}
+      />
+      <Choice
+        name="wearer"
+        legend={t('wearer.legend')}
+        chosen={wearer}
+        options={WEARERS.map((value) => ({ value, label: t(`wearer.${value}`) }))}
+      />
+      {wearer !== 'adult' && <p class="ws-note">{t('wearer.impact')}</p>}
+    </section>
+  );
+}

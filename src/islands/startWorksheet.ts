@@ -1,0 +1,78 @@
+/**
+ * Brings the worksheet of a page to life: stores from what the page holds, what was kept and what was typed
+ * meanwhile, and the engine once somebody begins.
+ */
+import { h, hydrate } from 'preact';
+import type { Frame } from '../catalogue/frame.ts';
+import { consult, type Engine } from '../configurator/consult.ts';
+import type { Asked } from '../configurator/engineWorker.ts';
+import { type Entries, FIELDS, type Field } from '../configurator/fields.ts';
+import { keep, recall } from '../configurator/keeping.ts';
+import type { Opening } from '../configurator/opening.ts';
+import type { ShopData } from '../configurator/shopData.ts';
+import { createWorksheet, type Worksheet as Stores } from '../configurator/worksheet.ts';
+import { civilDateAt } from '../catalogue/civilDate.ts';
+import { deviceShelf } from './deviceShelf.ts';
+import { Worksheet } from './Worksheet.tsx';
+
+/** What a frame's page holds beside the form. */
+export interface PageData {
+  readonly frame: Frame;
+  readonly opening: Opening;
+}
+
+/** Hydrates the form in `root`. */
+export function startWorksheet(root: HTMLElement, { frame, opening }: PageData, data: ShopData): void {
+  const date = civilDateAt(Date.now(), data.shop.timeZone);
+  const kept = recall(deviceShelf(), frame.id);
+  const typed = typedIn(root);
+  const stores = createWorksheet({ frame, data, opening, date });
+  // The static form holds no entries, so its first rendering here has none either.
+  hydrate(h(Worksheet, { stores }), root);
+  stores.fill({ ...kept, ...typed });
+  stores.kept.set(kept !== null);
+  stores.entries.listen((now) => {
+    if (stores.kept.get()) keep(deviceShelf(), frame.id, now);
+  });
+  const begun = kept !== null || Object.keys(typed).length > 0 || date !== opening.date;
+  const begin = once(() => consult(stores, engineFor(stores)));
+  if (begun) begin();
+  for (const sign of ['focusin', 'pointerdown'] as const) root.addEventListener(sign, begin, { once: true });
+}
+
+/** What was entered into the static form before the script was there. */
+function typedIn(root: HTMLElement): Entries {
+  const typed: Partial<Record<Field, string>> = {};
+  for (const element of root.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[name]')) {
+    const field = FIELDS.find((name) => name === element.name);
+    if (field === undefined) continue;
+    if (element instanceof HTMLSelectElement) {
+      const [first] = [...element.options].filter((option) => option.defaultSelected);
+      if (element.value !== (first ?? element.options[0])?.value) typed[field] = element.value;
+    } else if (element.type === 'radio' || element.type === 'checkbox') {
+      if (element.checked && !element.defaultChecked) typed[field] = element.value;
+    } else if (element.value !== element.defaultValue) typed[field] = element.value;
+  }
+  return typed;
+}
+
+/** The engine in its thread, given the shop with this one frame. */
+function engineFor(stores: Stores): Engine {
+  const worker = new Worker(new URL('../configurator/engineWorker.ts', import.meta.url), { type: 'module' });
+  const send = (asked: Asked) => worker.postMessage(asked);
+  worker.addEventListener('error', () => stores.engineFailed.set(true));
+  send({ offer: { ...stores.data, frames: [stores.frame] } });
+  return {
+    ask: (serial, request) => send({ serial, request }),
+    listen: (heard) => worker.addEventListener('message', ({ data }) => heard(data)),
+  };
+}
+
+function once(action: () => void): () => void {
+  let done = false;
+  return () => {
+    if (done) return;
+    done = true;
+    action();
+  };
+}
