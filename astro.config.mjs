@@ -1,6 +1,7 @@
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { shopContent } from './src/catalogue/astro.ts';
+import { loadCatalogue } from './src/catalogue/load.ts';
 
 // Astro adds script-src and style-src with the digests of what each page holds.
 const contentSecurityPolicy = [
@@ -20,6 +21,6 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // Its colours are inline styles, which the policy below refuses; no page shows code.
   markdown: { syntaxHighlight: false },
-  integrations: [shopContent(), preact()],
+  integrations: [shopContent(loadCatalogue), preact()],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },
 });

@@ -6,8 +6,8 @@
 import { relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroIntegrationLogger, ViteUserConfig } from 'astro';
-import { loadCatalogue } from './load.ts';
 import { printFaults } from './printFaults.ts';
+import type { Reading } from './shopReading.ts';
 
 type VitePlugin = Extract<NonNullable<ViteUserConfig['plugins']>[number], { name: string }>;
 
@@ -28,10 +28,10 @@ function refusal(text: string): Error {
 type Made = { readonly code: string; readonly address: string } | { readonly fault: string };
 
 /** The module's text, made once and again after `forget`. */
-function catalogueModule(folder: string) {
+function catalogueModule(load: () => Reading) {
   let made: Made | null = null;
   const make = (): Made => {
-    const reading = loadCatalogue(folder);
+    const reading = load();
     if (!reading.ok) return { fault: printFaults(reading.faults) };
     // A string that is parsed is several times faster to load than the same object as code.
     const json = JSON.stringify(JSON.stringify(reading.catalogue));
@@ -96,16 +96,16 @@ function servePlugin(folder: string, module: Module, logger: AstroIntegrationLog
 }
 
 /**
- * The Astro integration: the virtual module, and `site` from the shop's address. `content` is the folder, from
- * the project's root.
+ * The Astro integration: the virtual module, and `site` from the shop's address. `load` reads the content folder,
+ * which is `folder` from the project's root.
  */
-export function shopContent(content = 'content'): AstroIntegration {
+export function shopContent(load: (folder: string) => Reading, folderName = 'content'): AstroIntegration {
   return {
     name: 'bevelbook-content',
     hooks: {
       'astro:config:setup': ({ config, command, updateConfig, logger }) => {
-        const folder = fileURLToPath(new URL(content, config.root));
-        const module = catalogueModule(folder);
+        const folder = fileURLToPath(new URL(folderName, config.root));
+        const module = catalogueModule(() => load(folder));
         const made = module.read();
         if ('fault' in made) {
           if (command === 'build') {

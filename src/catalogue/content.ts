@@ -1,16 +1,52 @@
 /** The shop's content, file by file, before the files are joined: what the cross-checks look at. */
+import type { OutlineFamily } from '../optics/outlineFamily.ts';
+import type { Collection, Page } from './catalogue.ts';
+import type { Coating } from './coating.ts';
+import type { Design } from './design.ts';
 import type { ContentFault } from './fault.ts';
-import type { Entry, Origin } from './reading/entry.ts';
-import type { AuthoredCoating } from './schema/coating.ts';
-import type { AuthoredDesign } from './schema/design.ts';
-import type { AuthoredFrame } from './schema/frame.ts';
-import type { AuthoredMaterial } from './schema/material.ts';
-import type { TracedOutline } from './schema/outline.ts';
-import type { AuthoredPage } from './schema/page.ts';
-import type { AuthoredPromotion } from './schema/promotion.ts';
-import type { AuthoredShop } from './schema/shop.ts';
-import type { AuthoredTint } from './schema/tint.ts';
+import type { Frame, FrameSize } from './frame.ts';
+import type { Material, StockBlanks } from './material.ts';
+import type { Promotion } from './promotion.ts';
+import type { Entry, Origin } from './reading/origin.ts';
 import type { WordsTree } from './schema/words.ts';
+import type { Shop } from './shop.ts';
+import type { Tint } from './tint.ts';
+
+/** Ids of another kind, or every one that the shop has. */
+export type Ids = 'all' | readonly string[];
+
+/** A noun as its file gives it, shorthand read: id and story come from elsewhere, `Lists` may still say `all`. */
+type Authored<Noun, Lists extends keyof Noun = never> = Omit<Noun, 'id' | 'story' | Lists> & {
+  readonly [List in Lists]: Ids;
+};
+
+/** Its place among its kind: lower first. */
+interface Ordered {
+  readonly order: number;
+}
+
+export type AuthoredDesign = Authored<Design, 'materials'> & Ordered;
+export type AuthoredTint = Authored<Tint, 'materials' | 'designs'> & Ordered;
+export type AuthoredCoating = Authored<Coating, 'materials' | 'tints'> & Ordered;
+export type AuthoredPromotion = Authored<Promotion> & Ordered;
+export type AuthoredStock = Authored<StockBlanks, 'coatings' | 'tints'> & { readonly id: string };
+export type AuthoredMaterial = Omit<Authored<Material>, 'stock'> &
+  Ordered & { readonly stock: readonly AuthoredStock[] };
+
+/** A size whose outline is still to be fitted or looked up. */
+export type AuthoredSize = Omit<FrameSize, 'outline'> & {
+  readonly outline: { readonly family: OutlineFamily } | { readonly traced: string };
+};
+export type AuthoredFrame = Omit<Authored<Frame>, 'sizes'> & { readonly sizes: readonly AuthoredSize[] };
+
+/** The digits follow from the currency. */
+export type AuthoredShop = Omit<Shop, 'currencyDigits'> & { readonly collections: readonly Collection[] };
+export type AuthoredPage = Omit<Page, 'slug' | 'html'>;
+
+/** Radii at equal angles round any point inside, mm. */
+export interface TracedOutline {
+  readonly radiiMm: readonly number[];
+}
 
 /** A file of sentences; its name says nothing. */
 export interface WordsFile {
@@ -37,7 +73,14 @@ export interface Content {
 /** A check of the content as a whole. */
 export type Check = (content: Content) => readonly ContentFault[];
 
+/** An entry that its schema let through. */
+export interface Sound<T> {
+  readonly id: string;
+  readonly origin: Origin;
+  readonly value: T;
+}
+
 /** Entries that their schema let through. */
-export function sound<T>(entries: readonly Entry<T>[]): { id: string; origin: Origin; value: T }[] {
+export function sound<T>(entries: readonly Entry<T>[]): Sound<T>[] {
   return entries.flatMap(({ id, origin, value }) => (value === null ? [] : [{ id, origin, value }]));
 }

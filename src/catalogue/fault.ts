@@ -78,6 +78,13 @@ export interface ContentFault {
 /** What a check says; the place is added by whoever knows the file. */
 export type FaultDetail = Pick<ContentFault, 'code' | 'expected' | 'received' | 'hint'>;
 
+/** A detail with its place in a text that is part of a file: offsets, the end excluded. */
+export interface PlacedDetail {
+  readonly start: number;
+  readonly end: number;
+  readonly detail: FaultDetail;
+}
+
 /** By file, then by place in it. */
 export function compareFaults(a: ContentFault, b: ContentFault): number {
   if (a.file !== b.file) return a.file < b.file ? -1 : 1;

@@ -3,8 +3,9 @@ import { closeSync, type Dirent, openSync, readdirSync, readFileSync, readSync, 
 import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import type { ContentFault } from './fault.ts';
 import { compareFaults } from './fault.ts';
-import { type Reading, readCatalogue } from './readCatalogue.ts';
+import { readCatalogue } from './readCatalogue.ts';
 import { faultOfFile, MOST_BYTES, type SourceFile } from './reading/sourceText.ts';
+import type { Reading } from './shopReading.ts';
 
 interface Found {
   readonly files: SourceFile[];

@@ -4,27 +4,43 @@
  */
 
 import { currencyDigits } from '../money/currency.ts';
-import type { Catalogue } from './catalogue.ts';
-import { checkContent } from './checks/all.ts';
+import { checkDuplicates } from './checks/duplicates.ts';
+import { checkFiles } from './checks/files.ts';
+import { checkFrames } from './checks/frames.ts';
+import { checkLenses } from './checks/lenses.ts';
+import { checkPromotions } from './checks/promotions.ts';
+import { checkReferences } from './checks/references.ts';
+import { checkShop } from './checks/shop.ts';
+import { checkUsable } from './checks/usable.ts';
+import { checkWords } from './checks/words.ts';
 import { sound } from './content.ts';
-import { type ContentFault, compareFaults } from './fault.ts';
+import { compareFaults } from './fault.ts';
 import { gatherContent } from './gatherContent.ts';
 import { renderMarkdown } from './reading/markdown.ts';
 import type { SourceFile } from './reading/sourceText.ts';
 import { resolveFrames, resolveOptions, resolvePromotions } from './resolve/nouns.ts';
 import { makeOutlines } from './resolve/outlines.ts';
 import { flattenWords } from './schema/words.ts';
+import type { Reading } from './shopReading.ts';
 
-/** The shop, or all that is wrong with its content, sorted by place. Never half a shop. */
-export type Reading =
-  | { readonly ok: true; readonly catalogue: Catalogue }
-  | { readonly ok: false; readonly faults: readonly ContentFault[] };
+/** The content as a whole, one concern a check. */
+const CHECKS = [
+  checkFiles,
+  checkShop,
+  checkReferences,
+  checkDuplicates,
+  checkFrames,
+  checkLenses,
+  checkPromotions,
+  checkWords,
+  checkUsable,
+] as const;
 
 /** Reads the files of a content folder; `root` is that folder as the files' paths begin, such as `content`. */
 export function readCatalogue(files: readonly SourceFile[], root = 'content'): Reading {
   const { content, faults: readFaults } = gatherContent(files, root);
   const outlines = makeOutlines(content);
-  const faults = [...readFaults, ...checkContent(content), ...outlines.faults];
+  const faults = [...readFaults, ...CHECKS.flatMap((check) => check(content)), ...outlines.faults];
   const shop = content.shop?.value;
   if (faults.length > 0 || !shop) return { ok: false, faults: faults.toSorted(compareFaults) };
   const { collections, ...rest } = shop;

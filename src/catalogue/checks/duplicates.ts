@@ -1,7 +1,8 @@
 /** Names that must be different from each other inside one file. */
 import { type Check, type Content, sound } from '../content.ts';
 import type { ContentFault, FieldPath } from '../fault.ts';
-import { faultAt, type Origin } from '../reading/entry.ts';
+import { faultAt } from '../reading/entry.ts';
+import type { Origin } from '../reading/origin.ts';
 
 /** Faults for each item of `names` that stood before; `path` leads to the name of one item. */
 function repeated(

@@ -2,7 +2,7 @@
 import { type Check, sound } from '../content.ts';
 import type { ContentFault } from '../fault.ts';
 import { listNames } from '../nearest.ts';
-import type { Origin } from '../reading/entry.ts';
+import type { Origin } from '../reading/origin.ts';
 import { faultIn, faultOfFile } from '../reading/sourceText.ts';
 
 function missing(file: string, expected: string): ContentFault {

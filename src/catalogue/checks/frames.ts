@@ -1,14 +1,13 @@
 /** What a frame's own figures must agree on. Its outlines are checked where they are made (resolve/outline.ts). */
-import { type Check, sound } from '../content.ts';
+import { type AuthoredFrame, type AuthoredSize, type Check, sound } from '../content.ts';
 import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
 import { listNames, nearest } from '../nearest.ts';
 import { faultAt } from '../reading/entry.ts';
-import type { AuthoredFrame } from '../schema/frame.ts';
 
 type Add = (path: FieldPath, detail: FaultDetail) => void;
 
 /** `51-19` says A and DBL, each rounded to whole millimetres. */
-function checkSizeName(size: AuthoredFrame['sizes'][number], index: number, add: Add): void {
+function checkSizeName(size: AuthoredSize, index: number, add: Add): void {
   const [a = 0, dbl = 0] = size.id.split('-').map(Number);
   if (Math.abs(size.aMm - a) <= 0.5 && Math.abs(size.dblMm - dbl) <= 0.5) return;
   const right = `${Math.round(size.aMm)}-${Math.round(size.dblMm)}`;

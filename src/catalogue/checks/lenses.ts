@@ -1,10 +1,13 @@
 /** What the fields of one lens option must agree on. */
-import { type Check, sound } from '../content.ts';
+import {
+  type AuthoredDesign,
+  type AuthoredMaterial,
+  type AuthoredTint,
+  type Check,
+  sound,
+} from '../content.ts';
 import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
 import { faultAt } from '../reading/entry.ts';
-import type { AuthoredDesign } from '../schema/design.ts';
-import type { AuthoredMaterial } from '../schema/material.ts';
-import type { AuthoredTint } from '../schema/tint.ts';
 
 type Add = (path: FieldPath, detail: FaultDetail) => void;
 

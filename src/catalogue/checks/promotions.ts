@@ -1,8 +1,7 @@
 /** Dates, codes and gifts of promotions. */
-import { type Check, type Content, sound } from '../content.ts';
+import { type AuthoredPromotion, type Check, type Content, sound } from '../content.ts';
 import type { ContentFault, FaultDetail } from '../fault.ts';
 import { faultAt } from '../reading/entry.ts';
-import type { AuthoredPromotion } from '../schema/promotion.ts';
 
 function datesFault({ starts, ends }: AuthoredPromotion): FaultDetail | null {
   if (starts === null || ends === null || starts <= ends) return null;

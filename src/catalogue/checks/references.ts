@@ -3,7 +3,8 @@ import type { Check, Content } from '../content.ts';
 import type { ContentFault, FieldPath } from '../fault.ts';
 import { MOUNTINGS } from '../frame.ts';
 import { listNames, nearest } from '../nearest.ts';
-import { faultAt, type Origin } from '../reading/entry.ts';
+import { faultAt } from '../reading/entry.ts';
+import type { Origin } from '../reading/origin.ts';
 import { valueAt } from '../schema/parse.ts';
 
 /** What an id may name. */

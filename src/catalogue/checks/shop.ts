@@ -1,13 +1,14 @@
 /** What Intl knows of the shop's language, currency, zone and places, and whether the shop can send at all. */
 import { currencyDigits } from '../../money/currency.ts';
-import type { Check } from '../content.ts';
+import type { AuthoredShop, Check } from '../content.ts';
 import type { ContentFault, FaultDetail } from '../fault.ts';
 import { listNames, nearest } from '../nearest.ts';
 import { faultAt } from '../reading/entry.ts';
-import type { AuthoredShop } from '../schema/shop.ts';
+import { valueAt } from '../schema/parse.ts';
 
-function currencyFault(code: string): FaultDetail | null {
-  if (currencyDigits(code) !== null) return null;
+/** Looked at even where the rest of the file is wrong, since every price is read by it. */
+function currencyFault(code: unknown): FaultDetail | null {
+  if (typeof code !== 'string' || !/^[A-Z]{3}$/.test(code) || currencyDigits(code) !== null) return null;
   const meant = nearest(code, Intl.supportedValuesOf('currency'));
   return {
     code: 'unknown-currency',
@@ -64,12 +65,14 @@ function servedFault({ destination, shipping }: AuthoredShop): FaultDetail | nul
 
 /** Faults of shop.yaml that its schema cannot see. */
 export const checkShop: Check = ({ shop }) => {
-  if (!shop?.value) return [];
+  if (shop === null) return [];
   const { origin, value } = shop;
   const faults: ContentFault[] = [];
   const add = (path: (string | number)[], detail: FaultDetail | null) => {
     if (detail !== null) faults.push(faultAt(origin, path, detail));
   };
+  add(['currency'], currencyFault(valueAt(origin.raw, ['currency'])));
+  if (value === null) return faults;
   add(['timeZone'], zoneFault(value.timeZone));
   add(['destination'], placeFault(value.destination) ?? servedFault(value));
   for (const list of ['shipping', 'tax', 'exemptions'] as const) {
@@ -80,8 +83,3 @@ export const checkShop: Check = ({ shop }) => {
   }
   return faults;
 };
-
-/** The currency is looked at first of all, since every price is read by it. */
-export function checkCurrency(code: unknown): FaultDetail | null {
-  return typeof code === 'string' && /^[A-Z]{3}$/.test(code) ? currencyFault(code) : null;
-}

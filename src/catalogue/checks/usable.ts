@@ -1,12 +1,24 @@
 /** An option that no frame and no pair of lenses can ever use is a slip: a list too short, a limit too strict. */
-import { type Check, type Content, sound } from '../content.ts';
+import {
+  type AuthoredCoating,
+  type AuthoredDesign,
+  type AuthoredMaterial,
+  type AuthoredTint,
+  type Check,
+  type Content,
+  type Ids,
+  type Sound,
+  sound,
+} from '../content.ts';
+import type { ContentFault } from '../fault.ts';
 import type { DeclaredLimit, OptionKind } from '../limit.ts';
 import { faultAt } from '../reading/entry.ts';
+import type { Origin } from '../reading/origin.ts';
 
-/** Ids of one conceivable package. `tint` and `coating` are null for none. */
+/** Ids of one conceivable package in a frame. `tint` and `coating` are null for none. */
 type Package = Readonly<Record<OptionKind, string | null>>;
 
-type Ids = 'all' | readonly string[];
+const WEARERS = ['adult', 'child', 'one-eyed'] as const;
 
 const has = (ids: Ids, id: string | null) => id === null || ids === 'all' || ids.includes(id);
 
@@ -18,85 +30,84 @@ function allows({ kind, level, ids }: DeclaredLimit, of: Package): boolean {
   return kind === 'only-with' ? named.every(isIn) : named.length === 0 || !named.every(isIn);
 }
 
-/** Frames as far as options can tell them apart: two of one mounting and wearer count once unless a limit names one. */
-function frameKinds(content: Content) {
-  const frames = sound(content.frames);
-  const named = new Set(
-    [
-      ...sound(content.designs),
-      ...sound(content.materials),
-      ...sound(content.tints),
-      ...sound(content.coatings),
-    ]
-      .flatMap(({ value }) => value.limits)
-      .flatMap(({ ids }) => ids.frame ?? []),
-  );
-  const kinds = new Map<
-    string,
-    { frame: string; mounting: string; wearer: string; faceFormDeg: number; bMm: number }
-  >();
-  for (const { id, value } of frames) {
-    const { mounting, wearer, faceFormDeg } = value;
-    const key = named.has(id) ? id : `${mounting.kind} ${wearer}`;
-    const bMm = Math.max(...value.sizes.map((size) => size.bMm));
+/** A frame as far as options can tell it from others. */
+interface FrameKind {
+  readonly frame: string;
+  readonly mounting: string;
+  /** The flattest and the deepest of the frames that count as one. */
+  readonly faceFormDeg: number;
+  readonly bMm: number;
+}
+
+/** Frames of one mounting count as one, unless a limit names one of them. */
+function frameKinds(content: Content): FrameKind[] {
+  const { designs, materials, tints, coatings } = content;
+  const options = [...sound(designs), ...sound(materials), ...sound(tints), ...sound(coatings)];
+  const named = new Set(options.flatMap(({ value }) => value.limits).flatMap(({ ids }) => ids.frame ?? []));
+  const kinds = new Map<string, FrameKind>();
+  for (const { id, value } of sound(content.frames)) {
+    const key = named.has(id) ? id : value.mounting.kind;
     const before = kinds.get(key);
     kinds.set(key, {
       frame: id,
-      mounting: mounting.kind,
-      wearer,
-      faceFormDeg: Math.min(faceFormDeg, before?.faceFormDeg ?? faceFormDeg),
-      bMm: Math.max(bMm, before?.bMm ?? bMm),
+      mounting: value.mounting.kind,
+      faceFormDeg: Math.min(value.faceFormDeg, before?.faceFormDeg ?? value.faceFormDeg),
+      bMm: Math.max(before?.bMm ?? 0, ...value.sizes.map(({ bMm }) => bMm)),
     });
   }
   return [...kinds.values()];
 }
 
-type Used = Record<'design' | 'material' | 'tint' | 'coating', Set<string>>;
+interface Lenses {
+  readonly design: Sound<AuthoredDesign>;
+  readonly material: Sound<AuthoredMaterial>;
+  readonly tint: Sound<AuthoredTint> | null;
+  readonly coating: Sound<AuthoredCoating> | null;
+}
 
-/** Every option that stands in a package which the declarations allow in some frame. */
-function usedOptions(content: Content): Used {
-  const used: Used = { design: new Set(), material: new Set(), tint: new Set(), coating: new Set() };
-  const none = { id: null, value: null };
-  const frames = frameKinds(content);
-  const tints = [...sound(content.tints), none];
-  const coatings = [...sound(content.coatings), none];
+/** All lenses that the lists of ids allow. */
+function* lensesByLists(content: Content): Generator<Lenses> {
+  const tints = [...sound(content.tints), null];
+  const coatings = [...sound(content.coatings), null];
   for (const design of sound(content.designs)) {
     for (const material of sound(content.materials).filter(({ id }) => has(design.value.materials, id))) {
-      for (const tint of tints) {
-        if (tint.value && !(has(tint.value.materials, material.id) && has(tint.value.designs, design.id)))
-          continue;
-        for (const coating of coatings) {
-          if (
-            coating.value &&
-            !(has(coating.value.materials, material.id) && has(coating.value.tints, tint.id))
-          )
-            continue;
-          const limits = [design, material, tint, coating].flatMap(({ value }) => value?.limits ?? []);
-          const ids = { design: design.id, material: material.id, tint: tint.id, coating: coating.id };
-          const fits = frames.some(
-            ({ frame, mounting, wearer, faceFormDeg, bMm }) =>
-              material.value.mountings.some((made) => made === mounting) &&
-              faceFormDeg <= design.value.faceFormDeg &&
-              leastDepthMm(design.value) <= bMm &&
-              limits.every((limit) => allows(limit, { ...ids, frame, mounting, wearer })),
-          );
-          if (!fits) continue;
-          used.design.add(design.id);
-          used.material.add(material.id);
-          if (tint.id !== null) used.tint.add(tint.id);
-          if (coating.id !== null) used.coating.add(coating.id);
+      const tinted = tints.filter(
+        (tint) => goes(tint?.value.materials, material) && goes(tint?.value.designs, design),
+      );
+      const coated = coatings.filter((coating) => goes(coating?.value.materials, material));
+      for (const tint of tinted) {
+        for (const coating of coated) {
+          if (tint === null || goes(coating?.value.tints, tint)) yield { design, material, tint, coating };
         }
       }
     }
   }
-  return used;
+}
+
+function goes(ids: Ids | undefined, { id }: { readonly id: string }): boolean {
+  return ids === undefined || has(ids, id);
+}
+
+/** Whether some frame and wearer can have these lenses, as far as declarations tell. */
+function fitsSome({ design, material, tint, coating }: Lenses, frames: readonly FrameKind[]): boolean {
+  const limits = [design, material, tint, coating].flatMap((option) => option?.value.limits ?? []);
+  const ids = {
+    design: design.id,
+    material: material.id,
+    tint: tint?.id ?? null,
+    coating: coating?.id ?? null,
+  };
+  return frames.some(
+    ({ frame, mounting, faceFormDeg, bMm }) =>
+      material.value.mountings.some((made) => made === mounting) &&
+      faceFormDeg <= design.value.faceFormDeg &&
+      leastDepthMm(design.value) <= bMm &&
+      WEARERS.some((wearer) => limits.every((limit) => allows(limit, { ...ids, frame, mounting, wearer }))),
+  );
 }
 
 /** Least B in which a design can be fitted at all, mm. */
-function leastDepthMm({
-  corridor,
-  segment,
-}: ReturnType<typeof sound<Content['designs'][number]['value'] & {}>>[number]['value']): number {
+function leastDepthMm({ corridor, segment }: AuthoredDesign): number {
   if (segment !== null) return segment.leastHeightMm;
   if (corridor === null) return 0;
   return (corridor.leastFittingHeightMm ?? corridor.lengthMm + 4) + corridor.leastAboveCrossMm;
@@ -112,18 +123,25 @@ export const checkUsable: Check = (content) => {
   };
   const all = [...content.frames, ...Object.values(kinds).flat()];
   if (content.frames.length === 0 || all.some(({ value }) => value === null)) return [];
-  const used = usedOptions(content);
+  const frames = frameKinds(content);
+  const used = new Set<string>();
+  for (const lenses of lensesByLists(content)) {
+    const keys = Object.entries(lenses).flatMap(([kind, option]) => (option ? [`${kind} ${option.id}`] : []));
+    if (keys.some((key) => !used.has(key)) && fitsSome(lenses, frames)) for (const key of keys) used.add(key);
+  }
   return Object.entries(kinds).flatMap(([kind, entries]) =>
     entries
-      .filter(({ id }) => !used[kind as keyof Used].has(id))
-      .map(({ id, origin }) =>
-        faultAt(origin, ['name'], {
-          code: 'never-usable',
-          expected: `a package and a frame in which the ${kind} "${id}" can be had`,
-          received:
-            'none, by the lists of materials, designs and tints, the limits, mountings and face forms of all files',
-          hint: `Name "${id}" in the lists of the options that it goes with, loosen a limit, or remove the file.`,
-        }),
-      ),
+      .filter(({ id }) => !used.has(`${kind} ${id}`))
+      .map(({ id, origin }) => neverUsable(kind, id, origin)),
   );
 };
+
+function neverUsable(kind: string, id: string, origin: Origin): ContentFault {
+  return faultAt(origin, ['name'], {
+    code: 'never-usable',
+    expected: `a package and a frame in which the ${kind} "${id}" can be had`,
+    received:
+      'none, by the lists of materials, designs and tints, the limits, mountings and face forms of all files',
+    hint: `Name "${id}" in the lists of the options that it goes with, loosen a limit, or remove the file.`,
+  });
+}

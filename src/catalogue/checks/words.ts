@@ -1,7 +1,8 @@
 /** Each sentence is given once: files of one language are read as one, and dots and groups say the same. */
 import type { Check, Content } from '../content.ts';
 import type { ContentFault, FieldPath } from '../fault.ts';
-import { faultAt, type Origin } from '../reading/entry.ts';
+import { faultAt } from '../reading/entry.ts';
+import type { Origin } from '../reading/origin.ts';
 import type { WordsTree } from '../schema/words.ts';
 
 /** Every text of a file: its whole key, and the path that leads to it. */

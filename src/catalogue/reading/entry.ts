@@ -1,37 +1,12 @@
 /** One content file read with its schema: the value, and for every path in it the place to point at. */
-import type { Document } from 'yaml';
 import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
-import type { Parsed, SchemaIssue } from '../schema/parse.ts';
+import { parseWith, type Schema, type SchemaIssue } from '../schema/parse.ts';
 import { splitFrontMatter } from './frontMatter.ts';
 import { explainIssue } from './issueFault.ts';
 import { locate, sourceAt } from './locate.ts';
+import type { Entry, Origin } from './origin.ts';
 import { faultIn, type SourceText } from './sourceText.ts';
 import { readYaml } from './yamlValue.ts';
-
-/** A file's fields before any schema. */
-export interface Origin {
-  readonly source: SourceText;
-  /** Where the YAML begins in the text. */
-  readonly yamlAt: number;
-  readonly yaml: string;
-  /** Null where the fields could not be read at all. */
-  readonly document: Document | null;
-  /** Plain values; undefined where the fields could not be read. */
-  readonly raw: unknown;
-  /** Markdown below the fields. */
-  readonly body: string;
-  readonly faults: readonly ContentFault[];
-}
-
-/** A file that a noun is made of. */
-export interface Entry<T> {
-  /** The file's name without its ending. */
-  readonly id: string;
-  readonly origin: Origin;
-  /** Null where the schema refused it; the faults then say why. */
-  readonly value: T | null;
-  readonly faults: readonly ContentFault[];
-}
 
 /** The fault at `path` of a file, at its value or its key. */
 export function faultAt(origin: Origin, path: FieldPath, detail: FaultDetail, at: 'value' | 'key' = 'value') {
@@ -61,10 +36,10 @@ function yamlOrigin(source: SourceText, yaml: string, yamlAt: number, body: stri
 }
 
 /** Holds a file against its schema. Where its YAML is broken the schema says nothing. */
-export function readEntry<T>(id: string, origin: Origin, parse: (raw: unknown) => Parsed<T>): Entry<T> {
+export function readEntry<T>(id: string, origin: Origin, schema: Schema<T>): Entry<T> {
   if (origin.raw === undefined) return { id, origin, value: null, faults: origin.faults };
   // A file of comments alone has no fields; each of them is then missing by name.
-  const parsed = parse(origin.raw ?? {});
+  const parsed = parseWith(schema, origin.raw ?? {});
   if (parsed.ok)
     return { id, origin, value: origin.faults.length === 0 ? parsed.value : null, faults: origin.faults };
   return {

@@ -1,7 +1,6 @@
 /** What is said of YAML that cannot be read. The parser's own words are for programmers. */
 import type { ErrorCode, YAMLParseError } from 'yaml';
-import type { FaultDetail } from '../fault.ts';
-import type { YamlFault } from './yamlValue.ts';
+import type { FaultDetail, PlacedDetail } from '../fault.ts';
 
 const WELL_FORMED = 'fields as "name: value", each in its own line, lists with "- "';
 
@@ -41,7 +40,7 @@ export const yamlFaults = {
 };
 
 /** A directive such as `%YAML 1.1` would change what `yes` and dates mean. */
-export function directiveFault(text: string): YamlFault | null {
+export function directiveFault(text: string): PlacedDetail | null {
   const found = /^%\S.*$/m.exec(text);
   if (found === null || /\S/.test(text.slice(0, found.index).replace(/^#.*$/gm, ''))) return null;
   const detail: FaultDetail = {
@@ -97,7 +96,7 @@ const EXPLAINED: Readonly<Partial<Record<ErrorCode, Explanation>>> = {
 /**
  * The syntax errors worth showing: the first, since later ones mostly follow from it, and every tab.
  */
-export function explainSyntax(errors: readonly YAMLParseError[]): YamlFault[] {
+export function explainSyntax(errors: readonly YAMLParseError[]): PlacedDetail[] {
   const tabs = errors.filter((error) => error.code === 'TAB_AS_INDENT').map(tabFault);
   const first = errors.find((error) => error.code !== 'TAB_AS_INDENT');
   if (first === undefined || tabs.length > 0) return tabs;
@@ -114,7 +113,7 @@ export function explainSyntax(errors: readonly YAMLParseError[]): YamlFault[] {
   ];
 }
 
-function tabFault(error: YAMLParseError): YamlFault {
+function tabFault(error: YAMLParseError): PlacedDetail {
   return {
     start: error.pos[0],
     end: error.pos[1],

@@ -4,21 +4,14 @@
  * document that grows a thousandfold when its aliases are followed.
  */
 import { type Document, isAlias, isMap, isScalar, isSeq, type Node, parseDocument } from 'yaml';
-import type { FaultDetail } from '../fault.ts';
+import type { FaultDetail, PlacedDetail } from '../fault.ts';
 import { directiveFault, explainSyntax, yamlFaults } from './yamlFaults.ts';
-
-/** A fault with its place in the YAML text. */
-export interface YamlFault {
-  readonly start: number;
-  readonly end: number;
-  readonly detail: FaultDetail;
-}
 
 export interface YamlValue {
   readonly document: Document.Parsed;
   /** Plain values: maps, lists, strings, numbers, booleans, null. Undefined where the syntax is broken. */
   readonly value: unknown;
-  readonly faults: readonly YamlFault[];
+  readonly faults: readonly PlacedDetail[];
 }
 
 /** Values of one file, aliases followed: the largest file has some 2,000. */
@@ -26,7 +19,7 @@ const MOST_VALUES = 20_000;
 const DEEPEST = 24;
 
 class Walk {
-  readonly faults: YamlFault[] = [];
+  readonly faults: PlacedDetail[] = [];
   readonly document: Document;
   values = 0;
   overfull = false;

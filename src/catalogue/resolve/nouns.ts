@@ -1,7 +1,7 @@
 /** The nouns of the shop from what its files say: lists that say `all` are filled in, text becomes HTML. */
 import type { Coating } from '../coating.ts';
 import type { Content } from '../content.ts';
-import { sound } from '../content.ts';
+import { type Ids, sound } from '../content.ts';
 import type { Design } from '../design.ts';
 import type { Frame, FrameOutline, FrameSize } from '../frame.ts';
 import type { Material } from '../material.ts';
@@ -27,9 +27,6 @@ function inOrder<T extends { readonly order: number }>(
 function compareText(a: string, b: string): number {
   return a < b ? -1 : a > b ? 1 : 0;
 }
-
-/** Fills in `all`. */
-type Ids = 'all' | readonly string[];
 
 /** Every design, material, tint and coating, with the lists of ids complete and in the shop's order. */
 export function resolveOptions(content: Content) {

@@ -1,11 +1,10 @@
 /** Makes the outlines of all sizes, and holds the holes of drilled frames against them. */
 import { inside } from '../../optics/outline.ts';
 import type { Outline } from '../../optics/types.ts';
-import { type Content, sound } from '../content.ts';
+import { type AuthoredFrame, type AuthoredSize, type Content, sound } from '../content.ts';
 import type { ContentFault } from '../fault.ts';
 import type { FrameOutline, Hole } from '../frame.ts';
 import { faultAt } from '../reading/entry.ts';
-import type { AuthoredFrame } from '../schema/frame.ts';
 import { centreTrace, type MadeOutline, makeFitted, makeTraced } from './outline.ts';
 
 /** Outlines by frame, in the order of its sizes; a frame with a fault has fewer. */
@@ -13,8 +12,6 @@ export interface Outlines {
   readonly byFrame: ReadonlyMap<string, readonly FrameOutline[]>;
   readonly faults: readonly ContentFault[];
 }
-
-type Size = AuthoredFrame['sizes'][number];
 
 /** All outlines of the shop, and every fault found while making them. */
 export function makeOutlines(content: Content): Outlines {
@@ -50,7 +47,11 @@ export function makeOutlines(content: Content): Outlines {
 }
 
 /** Fitting takes milliseconds and shops repeat their sizes, so each is fitted once. */
-function makeOutline(size: Size, traces: ReadonlyMap<string, Outline>, fitted: Map<string, MadeOutline>) {
+function makeOutline(
+  size: AuthoredSize,
+  traces: ReadonlyMap<string, Outline>,
+  fitted: Map<string, MadeOutline>,
+) {
   if ('traced' in size.outline) {
     const trace = traces.get(size.outline.traced);
     return trace === undefined ? null : makeTraced(size.outline.traced, trace, size);
@@ -81,7 +82,7 @@ function holeRim({ side, insetMm, aboveCentreMm, diameterMm }: Hole, aMm: number
   });
 }
 
-function holeFaults({ mounting }: AuthoredFrame, size: Size, outline: FrameOutline) {
+function holeFaults({ mounting }: AuthoredFrame, size: AuthoredSize, outline: FrameOutline) {
   if (mounting.kind !== 'drilled') return [];
   return mounting.holes.flatMap((hole, index) => {
     if (holeRim(hole, size.aMm).every((point) => inside(outline, point))) return [];

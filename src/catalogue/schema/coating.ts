@@ -1,8 +1,7 @@
 /** What a file in content/lenses/coatings holds. */
 import * as z from 'zod/mini';
 import { COATED_FACES } from '../coating.ts';
-import { fields, flag, idsOrAll, number, oneOf, orNull } from './fields.ts';
-import type { MoneyFields } from './money.ts';
+import { fields, flag, idsOrAll, type MoneyFields, number, oneOf, orNull } from './fields.ts';
 import { optionFields } from './option.ts';
 
 /** Schema of a coating; its lists may still say `all`. */
@@ -24,6 +23,3 @@ export function coatingSchema(money: MoneyFields) {
     z.transform(({ price, ...rest }) => ({ ...rest, priceMinor: price })),
   );
 }
-
-/** A coating as its file gives it, shorthand resolved; what other files decide is still open. */
-export type AuthoredCoating = z.output<ReturnType<typeof coatingSchema>>;

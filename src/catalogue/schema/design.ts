@@ -1,8 +1,18 @@
 /** What a file in content/lenses/designs holds. */
 import * as z from 'zod/mini';
 import { DESIGN_KINDS, USES } from '../design.ts';
-import { fields, idsOrAll, list, number, oneOf, orElse, orNull, range, text } from './fields.ts';
-import type { MoneyFields } from './money.ts';
+import {
+  fields,
+  idsOrAll,
+  list,
+  type MoneyFields,
+  number,
+  oneOf,
+  orElse,
+  orNull,
+  range,
+  text,
+} from './fields.ts';
 import { optionFields, surcharge } from './option.ts';
 
 function corridor() {
@@ -72,6 +82,3 @@ export function designSchema(money: MoneyFields) {
     z.transform(({ price, ...rest }) => ({ ...rest, priceMinor: price })),
   );
 }
-
-/** A design as its file gives it, shorthand resolved; what other files decide is still open. */
-export type AuthoredDesign = z.output<ReturnType<typeof designSchema>>;

@@ -3,10 +3,21 @@
  * an issue is always that phrase.
  */
 import * as z from 'zod/mini';
-import type { RefusalParams } from './parse.ts';
+import type { FaultDetail } from '../fault.ts';
+
+/** What a check of our own says of a value; what was found is added later. */
+export type Refusal = Omit<FaultDetail, 'received'>;
+
+/** The money fields of a shop; money.ts makes them for its currency. Values are minor units. */
+export interface MoneyFields {
+  /** A price, not below 0. */
+  readonly price: z.ZodMiniType<number, string>;
+  /** A difference, either sign. */
+  readonly difference: z.ZodMiniType<number, string>;
+}
 
 /** Adds a fault of our own in a check or a transform. */
-export function refuse(context: { issues: unknown[] }, input: unknown, params: RefusalParams): void {
+export function refuse(context: { issues: unknown[] }, input: unknown, params: Refusal): void {
   context.issues.push({ code: 'custom', input, message: params.expected, params, continue: false });
 }
 

@@ -2,8 +2,20 @@
 import * as z from 'zod/mini';
 import { OUTLINE_FAMILIES } from '../../optics/outlineFamily.ts';
 import { BRIDGES, FINISHES, type Mounting, type PartColour, STOCKS } from '../frame.ts';
-import { colour, fields, flag, id, list, number, oneOf, orElse, orNull, text, textLike } from './fields.ts';
-import type { MoneyFields } from './money.ts';
+import {
+  colour,
+  fields,
+  flag,
+  id,
+  list,
+  type MoneyFields,
+  number,
+  oneOf,
+  orElse,
+  orNull,
+  text,
+  textLike,
+} from './fields.ts';
 
 /** `"#5b3a29"` is a solid part. */
 function part() {
@@ -153,6 +165,3 @@ export function frameSchema(money: MoneyFields) {
     z.transform(({ price, ...rest }) => ({ ...rest, priceMinor: price })),
   );
 }
-
-/** A frame as its file gives it, shorthand resolved; what other files decide is still open. */
-export type AuthoredFrame = z.output<ReturnType<typeof frameSchema>>;

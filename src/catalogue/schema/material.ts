@@ -1,8 +1,19 @@
 /** What a file in content/lenses/materials holds. */
 import * as z from 'zod/mini';
 import { MOUNTINGS } from '../frame.ts';
-import { fields, flag, id, idsOrAll, list, number, oneOf, orElse, orNull, range } from './fields.ts';
-import type { MoneyFields } from './money.ts';
+import {
+  fields,
+  flag,
+  id,
+  idsOrAll,
+  list,
+  type MoneyFields,
+  number,
+  oneOf,
+  orElse,
+  orNull,
+  range,
+} from './fields.ts';
 import { optionFields, surcharge } from './option.ts';
 
 /** A true surface power, D, or with the conic constant of the front. */
@@ -117,6 +128,3 @@ export function materialSchema(money: MoneyFields) {
     z.transform(({ price, ...rest }) => ({ ...rest, priceMinor: price })),
   );
 }
-
-/** A material as its file gives it, shorthand resolved; what other files decide is still open. */
-export type AuthoredMaterial = z.output<ReturnType<typeof materialSchema>>;

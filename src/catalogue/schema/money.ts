@@ -1,7 +1,7 @@
 /** Prices and rates: quoted decimal strings in the files, whole numbers afterwards. */
 import * as z from 'zod/mini';
 import { parseDecimal } from '../../money/decimal.ts';
-import { refuse } from './fields.ts';
+import { type MoneyFields, refuse } from './fields.ts';
 
 /** What a shop's currency means for its prices. */
 export interface Currency {
@@ -55,14 +55,6 @@ function amount(currency: Currency, signed: boolean) {
       return 0;
     }),
   );
-}
-
-/** The money fields of a shop: its schemas are made for its currency. */
-export interface MoneyFields {
-  /** A price, not below 0. */
-  readonly price: ReturnType<typeof amount>;
-  /** A difference, either sign. */
-  readonly difference: ReturnType<typeof amount>;
 }
 
 /** Fields for prices in `currency`, whose values are minor units. */

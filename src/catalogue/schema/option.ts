@@ -1,8 +1,7 @@
 /** What the schemas of all lens options share. */
 import * as z from 'zod/mini';
 import { type DeclaredLimit, OPTION_KINDS, type OptionKind } from '../limit.ts';
-import { fields, id, list, number, oneOf, orElse, orNull, text } from './fields.ts';
-import type { MoneyFields } from './money.ts';
+import { fields, id, list, type MoneyFields, number, oneOf, orElse, orNull, text } from './fields.ts';
 
 /** Fields of every design, material, tint and coating. */
 export function optionFields(money: MoneyFields) {

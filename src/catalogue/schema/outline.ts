@@ -18,6 +18,3 @@ export function outlineSchema() {
     ),
   });
 }
-
-/** A traced outline as its file gives it. */
-export type TracedOutline = z.output<ReturnType<typeof outlineSchema>>;

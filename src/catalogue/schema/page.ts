@@ -1,5 +1,4 @@
 /** What a file in content/pages holds besides its text. */
-import type * as z from 'zod/mini';
 import { fields, orNull, text, whole } from './fields.ts';
 
 /** Schema of a prose page. */
@@ -12,6 +11,3 @@ export function pageSchema() {
     menu: orNull(whole(1, 100)),
   });
 }
-
-/** A page as its file gives it, shorthand resolved; what other files decide is still open. */
-export type AuthoredPage = z.output<ReturnType<typeof pageSchema>>;

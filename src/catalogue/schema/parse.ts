@@ -1,6 +1,6 @@
 /** Runs a schema over plain values, and tells what is wrong in our own terms: zod's stay in this folder. */
 import * as z from 'zod/mini';
-import type { FaultCode, FieldPath } from '../fault.ts';
+import type { FaultCode, FaultDetail, FieldPath } from '../fault.ts';
 
 /** One thing that a schema refuses. */
 export interface SchemaIssue {
@@ -17,23 +17,18 @@ export interface SchemaIssue {
   readonly hint?: string | undefined;
 }
 
-/** What `refuse` passes through zod. */
-export interface RefusalParams {
-  readonly code: FaultCode;
-  readonly expected: string;
-  readonly hint: string;
-  readonly choices?: readonly string[];
-}
-
 /** A value of the schema, or all that is wrong. */
 export type Parsed<T> =
   | { readonly ok: true; readonly value: T }
   | { readonly ok: false; readonly issues: readonly SchemaIssue[] };
 
+/** A schema of this folder. */
+export type Schema<T> = z.core.$ZodType<T>;
+
 type ZodIssue = z.core.$ZodIssue;
 
 /** Parses `raw`; collects every issue. */
-export function parseWith<T>(schema: z.core.$ZodType<T>, raw: unknown): Parsed<T> {
+export function parseWith<T>(schema: Schema<T>, raw: unknown): Parsed<T> {
   const result = z.safeParse(schema, raw);
   if (result.success) return { ok: true, value: result.data };
   return { ok: false, issues: result.error.issues.flatMap((issue) => flatten(issue, raw, [])) };
@@ -56,8 +51,8 @@ function flatten(issue: ZodIssue, raw: unknown, base: FieldPath): SchemaIssue[] 
     if (branch !== null) return branch.flatMap((inner) => flatten(inner, raw, path));
   }
   if (issue.code === 'custom' && issue.params !== undefined) {
-    const { code, expected, hint, choices } = issue.params as RefusalParams;
-    return [{ kind: 'value', path, expected, code, hint, choices }];
+    const { code, expected, hint } = issue.params as FaultDetail;
+    return [{ kind: 'value', path, expected, code, hint }];
   }
   const kind = missing
     ? 'missing'

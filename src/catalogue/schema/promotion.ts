@@ -6,6 +6,7 @@ import {
   fields,
   id,
   list,
+  type MoneyFields,
   number,
   oneOf,
   orElse,
@@ -14,7 +15,7 @@ import {
   textLike,
   whole,
 } from './fields.ts';
-import { type MoneyFields, percent } from './money.ts';
+import { percent } from './money.ts';
 
 function scope(money: MoneyFields) {
   const ids = orNull(list(id(), 1));
@@ -104,6 +105,3 @@ export function promotionSchema(money: MoneyFields) {
     ),
   });
 }
-
-/** A promotion as its file gives it, shorthand resolved; what other files decide is still open. */
-export type AuthoredPromotion = z.output<ReturnType<typeof promotionSchema>>;

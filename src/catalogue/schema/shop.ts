@@ -1,7 +1,18 @@
 /** What content/shop.yaml holds. */
 import * as z from 'zod/mini';
-import { fields, id, list, number, oneOf, orElse, text, textLike, whole } from './fields.ts';
-import { type MoneyFields, percent } from './money.ts';
+import {
+  fields,
+  id,
+  list,
+  type MoneyFields,
+  number,
+  oneOf,
+  orElse,
+  text,
+  textLike,
+  whole,
+} from './fields.ts';
+import { percent } from './money.ts';
 
 const PLACE = /^(?:[A-Z]{2}(?:-[A-Z0-9]{1,3})?|\*)$/;
 
@@ -111,6 +122,3 @@ export function shopSchema(money: MoneyFields) {
     collections: list(fields({ id: id(), name: text(), summary: text() }), 1),
   });
 }
-
-/** A shop as its file gives it, shorthand resolved; what other files decide is still open. */
-export type AuthoredShop = z.output<ReturnType<typeof shopSchema>>;

@@ -1,8 +1,18 @@
 /** What a file in content/lenses/tints holds. */
 import * as z from 'zod/mini';
 import { TINT_KINDS } from '../tint.ts';
-import { colour, fields, flag, idsOrAll, list, number, oneOf, orNull, text } from './fields.ts';
-import type { MoneyFields } from './money.ts';
+import {
+  colour,
+  fields,
+  flag,
+  idsOrAll,
+  list,
+  type MoneyFields,
+  number,
+  oneOf,
+  orNull,
+  text,
+} from './fields.ts';
 import { optionFields } from './option.ts';
 
 function state() {
@@ -56,6 +66,3 @@ export function tintSchema(money: MoneyFields) {
     })),
   );
 }
-
-/** A tint as its file gives it, shorthand resolved; what other files decide is still open. */
-export type AuthoredTint = z.output<ReturnType<typeof tintSchema>>;

@@ -1,6 +1,5 @@
 /** What a file in content/words/<language> holds: sentences and labels, in groups. */
 import * as z from 'zod/mini';
-import type { Words } from '../catalogue.ts';
 
 /** Groups of texts. */
 export interface WordsTree {
@@ -27,7 +26,7 @@ export function wordsSchema() {
 }
 
 /** `{ rule: { "blank-too-small": { short: "..." } } }` as `{ "rule.blank-too-small.short": "..." }`. */
-export function flattenWords(words: WordsTree, prefix = ''): Words {
+export function flattenWords(words: WordsTree, prefix = ''): Readonly<Record<string, string>> {
   const flat: Record<string, string> = {};
   for (const [key, value] of Object.entries(words)) {
     if (typeof value === 'string') flat[prefix + key] = value;
