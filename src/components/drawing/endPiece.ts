@@ -5,6 +5,7 @@
 import type { PointMm } from '../../optics/types.ts';
 import type { Seat } from './bridge.ts';
 import { arcBetween, indexAtHeight } from './contour.ts';
+import { WIRE_BELOW_MM } from './rim.ts';
 import { arcPath, num, xy } from './svgPath.ts';
 
 /** How stout the end piece and temple are: acetate is tall, metal is thin. */
@@ -21,12 +22,9 @@ export interface Stoutness {
 const STOUT: Stoutness = { hingeMm: 6.6, reachMm: 3.6, middleMm: 4.2, tipMm: 6 };
 const SLIGHT: Stoutness = { hingeMm: 2.6, reachMm: 4.2, middleMm: 1.5, tipMm: 3.6 };
 
-/** Rims from this width on, mm, carry temples of acetate's height. */
-const STOUT_FROM_MM = 2.6;
-
-/** Stoutness that goes with a visible rim of this width, mm. */
-export function stoutness(rimWidthMm: number): Stoutness {
-  return rimWidthMm >= STOUT_FROM_MM ? STOUT : SLIGHT;
+/** Stoutness that goes with a rim of this depth, mm: wire carries slight temples, sheet stout ones. */
+export function stoutness(rimDepthMm: number): Stoutness {
+  return rimDepthMm < WIRE_BELOW_MM ? SLIGHT : STOUT;
 }
 
 export interface EndPiece {

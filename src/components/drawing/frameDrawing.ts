@@ -42,7 +42,7 @@ export function frameShape(frame: Frame, size: FrameSize): FrameShape {
   const width = rimWidth(frame);
   const contour = beside(lens, (width.outMm - width.inMm) / 2);
   const seat: Seat = { contour, centreXMm, bMm: size.bMm };
-  const stout = stoutness(width.outMm + width.inMm);
+  const stout = stoutness(frame.rimDepthMm);
   const holes = frame.mounting.kind === 'drilled' ? frame.mounting.holes : [];
   const places = holes.map((hole) => holePlace(hole, size, centreXMm));
   const nasal = mean(places.filter((_, i) => holes[i]?.side === 'nasal'));

@@ -1,7 +1,7 @@
 /**
  * What holds the lens, from the front: the full rim as a ring, the half rim and thread of a grooved lens, or the
- * bare edge of a drilled one. Frame files say how deep a rim is from front to back, not how wide it looks; it is
- * drawn as wide as it is deep, which acetate roughly is.
+ * bare edge of a drilled one. Frame files say how deep a rim is from front to back, not how wide it looks: a rim cut
+ * from sheet is drawn as wide as it is deep, one of bent wire as 0.6 of that.
  */
 import type { Frame } from '../../catalogue/frame.ts';
 import { arcBetween, beside, type Contour, indexAtHeight } from './contour.ts';
@@ -13,13 +13,17 @@ export interface RimWidth {
   readonly inMm: number;
 }
 
+/** Rims less deep than this, mm, are of wire. */
+export const WIRE_BELOW_MM = 2.6;
+const WIRE_WIDTH_SHARE = 0.6;
 /** Thinnest rim that is still seen at the scale of a list, mm. */
 const LEAST_WIDTH_MM = 1.1;
 
 /** Visible rim of a frame, mm from the bevel apex; zero where the lens has no rim. */
 export function rimWidth(frame: Pick<Frame, 'mounting' | 'rimDepthMm' | 'rimCoverMm'>): RimWidth {
   if (frame.mounting.kind === 'drilled') return { outMm: 0, inMm: 0 };
-  const widthMm = Math.max(LEAST_WIDTH_MM, frame.rimDepthMm);
+  const share = frame.rimDepthMm < WIRE_BELOW_MM ? WIRE_WIDTH_SHARE : 1;
+  const widthMm = Math.max(LEAST_WIDTH_MM, frame.rimDepthMm * share);
   const inMm = Math.min(frame.rimCoverMm, widthMm / 2);
   return { outMm: widthMm - inMm, inMm };
 }

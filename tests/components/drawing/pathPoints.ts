@@ -50,7 +50,15 @@ export function extent(points: readonly PointMm[]) {
   return { left, right, bottom, top, widthMm: right - left, heightMm: top - bottom };
 }
 
-/** Shortest distance from a point to any of `points`, mm. */
+/** Shortest distance from a point to the lines that join `points`, mm. */
 export function distanceTo(points: readonly PointMm[], p: PointMm): number {
-  return Math.min(...points.map((q) => Math.hypot(p.xMm - q.xMm, p.yMm - q.yMm)));
+  let least = Number.POSITIVE_INFINITY;
+  points.forEach((b, i) => {
+    const a = points[i - 1] ?? b;
+    const [dx, dy] = [b.xMm - a.xMm, b.yMm - a.yMm];
+    const along = ((p.xMm - a.xMm) * dx + (p.yMm - a.yMm) * dy) / (dx * dx + dy * dy || 1);
+    const t = Math.min(1, Math.max(0, along));
+    least = Math.min(least, Math.hypot(p.xMm - a.xMm - t * dx, p.yMm - a.yMm - t * dy));
+  });
+  return least;
 }

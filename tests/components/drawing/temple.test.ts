@@ -4,6 +4,7 @@ import { stoutness } from '../../../src/components/drawing/endPiece.ts';
 import { frameShape } from '../../../src/components/drawing/frameDrawing.ts';
 import { templeSide } from '../../../src/components/drawing/temple.ts';
 import { templeLayout } from '../../../src/components/drawing/templeLayout.ts';
+import { expectNear } from '../../optics/near.ts';
 import { distanceTo, pathPoints } from './pathPoints.ts';
 import { sampleFrame } from './sampleFrame.ts';
 
@@ -13,13 +14,13 @@ const anyLength = fc.integer({ min: 100, max: 155 });
 describe('a temple from its side', () => {
   it('is as long along its middle as it is stamped', () => {
     fc.assert(
-      fc.property(anyLength, fc.constantFrom(1.2, 4), (lengthMm, rimMm) => {
-        const { middle } = templeSide(lengthMm, stoutness(rimMm));
+      fc.property(anyLength, fc.constantFrom(1.2, 4), (lengthMm, rimDepthMm) => {
+        const { middle } = templeSide(lengthMm, stoutness(rimDepthMm));
         const length = middle.reduce((sum, p, i) => {
           const q = middle[i - 1] ?? p;
           return sum + Math.hypot(p.xMm - q.xMm, p.yMm - q.yMm);
         }, 0);
-        expect(Math.abs(length - lengthMm)).toBeLessThan(0.05);
+        expectNear(length, lengthMm, 0.05, 'mm');
       }),
     );
   });
