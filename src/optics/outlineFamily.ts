@@ -5,7 +5,7 @@
  * 0 to 1, sets the corners; ED grows with it, so it is solved for ED. An estimate, not a tracing. Shapes are of
  * the right lens seen from the front: nasal at +X.
  */
-import { box } from './outline.ts';
+import { box, directions, type OutlinePoints } from './outline.ts';
 import { outlineFromPoints } from './outlineShape.ts';
 import type { Outline } from './types.ts';
 
@@ -80,20 +80,23 @@ const FAMILY: Record<OutlineFamily, { readonly least: number; readonly most: num
     hexagon: { least: 12, most: 26, warp: plain },
   };
 
-const POINTS = 1440;
+/** Points of a curve that is measured, and of one that is sampled. */
+const ROUGH = 360;
+const FINE = 1440;
 
 /** The family's curve at a squareness from 0 to 1, counter-clockwise, not yet scaled to the box. */
-function curve(family: OutlineFamily, squareness: number): { xMm: Float64Array; yMm: Float64Array } {
-  const xMm = new Float64Array(POINTS);
-  const yMm = new Float64Array(POINTS);
+function curve(family: OutlineFamily, squareness: number, points: number): OutlinePoints {
+  const xMm = new Float64Array(points);
+  const yMm = new Float64Array(points);
   const { least, most, warp } = FAMILY[family];
   const p = least * (most / least) ** squareness;
   const strength = 0.5 + 0.5 * Math.min(1, 4 * squareness);
   // Half the length of the hexagon's flat top is this share of half its width.
   const slant = 1 - (0.5 + 0.45 * squareness);
-  for (let i = 0; i < POINTS; i++) {
-    const c = Math.cos((2 * Math.PI * i) / POINTS);
-    const s = Math.sin((2 * Math.PI * i) / POINTS);
+  const { cos, sin } = directions(points);
+  for (let i = 0; i < points; i++) {
+    const c = cos[i] as number;
+    const s = sin[i] as number;
     const sides =
       family === 'hexagon'
         ? Math.abs(s) ** p + Math.abs(c + slant * s) ** p + Math.abs(c - slant * s) ** p
@@ -106,25 +109,46 @@ function curve(family: OutlineFamily, squareness: number): { xMm: Float64Array; 
   return { xMm, yMm };
 }
 
+const least = (list: Float64Array) => list.reduce((a, b) => Math.min(a, b));
+const most = (list: Float64Array) => list.reduce((a, b) => Math.max(a, b));
+
+/** How a curve is stretched to a box of A by B. */
+function stretch({ xMm, yMm }: OutlinePoints, aMm: number, bMm: number) {
+  const [loX, hiX, loY, hiY] = [least(xMm), most(xMm), least(yMm), most(yMm)];
+  return {
+    midX: (loX + hiX) / 2,
+    midY: (loY + hiY) / 2,
+    scaleX: aMm / (hiX - loX),
+    scaleY: bMm / (hiY - loY),
+  };
+}
+
+/** ED of the stretched curve by its points alone: a hair small, but quick. */
+function roughEdMm(raw: OutlinePoints, aMm: number, bMm: number): number {
+  const { midX, midY, scaleX, scaleY } = stretch(raw, aMm, bMm);
+  let farthest = 0;
+  raw.xMm.forEach((x, i) => {
+    const r = Math.hypot((x - midX) * scaleX, ((raw.yMm[i] as number) - midY) * scaleY);
+    farthest = Math.max(farthest, r);
+  });
+  return 2 * farthest;
+}
+
 /** The curve stretched to a box of A by B and sampled from the boxed centre. */
-function stretched(raw: { xMm: Float64Array; yMm: Float64Array }, aMm: number, bMm: number): Outline {
-  const loX = raw.xMm.reduce((a, b) => Math.min(a, b));
-  const hiX = raw.xMm.reduce((a, b) => Math.max(a, b));
-  const loY = raw.yMm.reduce((a, b) => Math.min(a, b));
-  const hiY = raw.yMm.reduce((a, b) => Math.max(a, b));
-  let scaleX = aMm / (hiX - loX);
-  let scaleY = bMm / (hiY - loY);
-  let midX = (loX + hiX) / 2;
-  let midY = (loY + hiY) / 2;
+function sampled(raw: OutlinePoints, aMm: number, bMm: number): Outline {
+  let { midX, midY, scaleX, scaleY } = stretch(raw, aMm, bMm);
   let outline: Outline = { radiiMm: [] };
   // 360 radii can miss the very extreme of a tight corner: the later passes take that up.
-  for (let pass = 0; pass < 4; pass++) {
+  for (let pass = 0; pass < 5; pass++) {
     const xMm = raw.xMm.map((x) => (x - midX) * scaleX);
     const yMm = raw.yMm.map((y) => (y - midY) * scaleY);
     outline = outlineFromPoints({ xMm, yMm }, 360) ?? outline;
     const b = box(outline);
-    midX += (b.minX + b.maxX) / 2 / scaleX;
-    midY += (b.minY + b.maxY) / 2 / scaleY;
+    const offX = (b.minX + b.maxX) / 2;
+    const offY = (b.minY + b.maxY) / 2;
+    if (Math.max(Math.abs(b.aMm - aMm), Math.abs(b.bMm - bMm), Math.abs(offX), Math.abs(offY)) < 1e-4) break;
+    midX += offX / scaleX;
+    midY += offY / scaleY;
     scaleX *= aMm / b.aMm;
     scaleY *= bMm / b.bMm;
   }
@@ -140,17 +164,33 @@ export function fitFamily(family: OutlineFamily, size: BoxedSize): FitResult {
   if (!(aMm > 0 && bMm > 0 && edMm > 0 && aMm < 200 && bMm < 200 && edMm < 400)) {
     return { ok: false, reason: 'size-not-positive', leastEdMm: Number.NaN, mostEdMm: Number.NaN };
   }
-  const at = (squareness: number) => stretched(curve(family, squareness), aMm, bMm);
+  const rough = (squareness: number) => roughEdMm(curve(family, squareness, ROUGH), aMm, bMm);
+  const at = (squareness: number) => sampled(curve(family, squareness, FINE), aMm, bMm);
+  // Only near an end of the range does it take the sampled shape to tell whether the ED is reached.
+  if (edMm < rough(0) + 0.1 || edMm > rough(1) - 0.1) {
+    const leastEdMm = box(at(0)).edMm;
+    const mostEdMm = box(at(1)).edMm;
+    if (edMm < leastEdMm - 0.005) return { ok: false, reason: 'ed-too-small', leastEdMm, mostEdMm };
+    if (edMm > mostEdMm + 0.005) return { ok: false, reason: 'ed-too-large', leastEdMm, mostEdMm };
+  }
+  // The rough measure is off by the same hair at neighbouring shapes, so it is solved for a corrected aim.
+  let aimMm = edMm;
+  let outline = at(solve(rough, aimMm));
+  for (let pass = 0; pass < 4 && Math.abs(box(outline).edMm - edMm) > 1e-3; pass++) {
+    aimMm += edMm - box(outline).edMm;
+    outline = at(solve(rough, aimMm));
+  }
+  return { ok: true, outline };
+}
+
+/** The squareness from 0 to 1 at which a rising measure reaches the aim, or the nearer end. */
+function solve(measure: (squareness: number) => number, aim: number): number {
   let low = 0;
   let high = 1;
-  const leastEdMm = box(at(low)).edMm;
-  const mostEdMm = box(at(high)).edMm;
-  if (edMm < leastEdMm - 0.01) return { ok: false, reason: 'ed-too-small', leastEdMm, mostEdMm };
-  if (edMm > mostEdMm + 0.01) return { ok: false, reason: 'ed-too-large', leastEdMm, mostEdMm };
-  for (let pass = 0; pass < 40 && high - low > 1e-7; pass++) {
+  for (let pass = 0; pass < 24; pass++) {
     const middle = (low + high) / 2;
-    if (box(at(middle)).edMm < edMm) low = middle;
+    if (measure(middle) < aim) low = middle;
     else high = middle;
   }
-  return { ok: true, outline: at((low + high) / 2) };
+  return (low + high) / 2;
 }
