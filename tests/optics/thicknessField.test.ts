@@ -1,0 +1,59 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { keptOutline } from '../../src/optics/keptOutline.ts';
+import { backFor, radiusOfPower } from '../../src/optics/surfacePower.ts';
+import { edgeRise, profileOn, rise, thicknessField } from '../../src/optics/thicknessField.ts';
+import { ring, usualLens } from './frames.ts';
+import { expectNear } from './near.ts';
+import { real } from './realistic.ts';
+
+describe('the rise of thickness over a lens', () => {
+  it('is the same asked point by point and along the edge, tilted or not', () => {
+    fc.assert(
+      fc.property(usualLens, fc.boolean(), fc.boolean(), (lens, straight, progressive) => {
+        const order = straight ? { ...lens, prism: { x: 0, y: 0 } } : lens;
+        const front = { radiusMm: radiusOfPower(order.frontPowerD, order.index), conic: 0 };
+        const back = backFor(order, 2);
+        const profile = progressive
+          ? ({ addD: 2, startYMm: 4, endYMm: -10, insetXMm: 2.5, surface: 'back' } as const)
+          : null;
+        const field = thicknessField(front, back, profileOn(front, back, profile, order.index));
+        const shape = keptOutline(order.outline);
+        const edge = order.outline.radiiMm.slice();
+        const extremes = edgeRise(field, shape, order.reference, edge);
+        const single = edge.map((_, i) =>
+          rise(field, (shape.xMm[i] ?? 0) - order.reference.xMm, (shape.yMm[i] ?? 0) - order.reference.yMm),
+        );
+        fc.pre(single.every(Number.isFinite));
+        expectNear(Math.max(...single.map((mm, i) => Math.abs(mm - (edge[i] ?? 0)))), 0, 1e-9, 'mm');
+        expect(edge[extremes?.least ?? -1]).toBe(Math.min(...edge));
+        expect(edge[extremes?.most ?? -1]).toBe(Math.max(...edge));
+      }),
+    );
+  });
+
+  it('is 0 at the reference point, whatever the lens', () => {
+    fc.assert(
+      fc.property(usualLens, (order) => {
+        const front = { radiusMm: radiusOfPower(order.frontPowerD, order.index), conic: 0 };
+        expectNear(rise(thicknessField(front, backFor(order, 2), null), 0, 0), 0, 1e-12, 'mm');
+      }),
+    );
+  });
+
+  it('is refused as a whole where one point of the edge is out of reach', () => {
+    fc.assert(
+      fc.property(real(30, 49), (radiusMm) => {
+        const front = { radiusMm: 100, conic: 0 };
+        const surface = {
+          generatingRadiusMm: radiusMm,
+          revolvedRadiusMm: radiusMm,
+          generatingMeridianDeg: 0,
+        };
+        const field = thicknessField(front, { ...surface, tiltSlopeX: 0, tiltSlopeY: 0 }, null);
+        const shape = ring(100);
+        expect(edgeRise(field, keptOutline(shape), { xMm: 0, yMm: 0 }, shape.radiiMm.slice())).toBeNull();
+      }),
+    );
+  });
+});
