@@ -9,7 +9,7 @@ import { truePowerD } from '../optics/toolIndex.ts';
 import type { LensRefusal, LensSituation } from '../rules/situation.ts';
 import type { LensJob, PairJob } from './lensJob.ts';
 import { makeLens } from './makeLens.ts';
-import { stockChoice, stockRanges, surfacedCurvesD } from './stockBlank.ts';
+import { stockChoice, stockRangesFor, surfacedCurvesD } from './stockBlank.ts';
 
 export type MadeLens =
   | { readonly lens: LensSituation; readonly refusal: null }
@@ -24,7 +24,8 @@ export interface MadePair {
 
 /** The pair by the blanks asked for; `auto` takes stock where it fits both eyes, else surfaced lenses. */
 export function makePair(job: PairJob): MadePair {
-  const ranges = job.blank === 'surfaced' ? [] : stockRanges(job);
+  const ranges =
+    job.blank === 'surfaced' ? [] : stockRangesFor(job.design, job.material, job.tint, job.coating);
   const fromStock = ranges.map((range) => makeFromStock(job, range));
   const good = fromStock.find(({ right, left }) => sound(right) && sound(left));
   if (good !== undefined) return good;

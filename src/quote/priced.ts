@@ -2,31 +2,37 @@
 import type { Offer } from '../catalogue/catalogue.ts';
 import { strongestMeridianD } from '../optics/prescription.ts';
 import { prismAmount } from '../optics/prism.ts';
-import type { PricedPair } from '../pricing/pair.ts';
+import type { PricedLenses, PricedPair } from '../pricing/pair.ts';
 import { type PricedOrder, priceOrder } from '../pricing/priceOrder.ts';
 import { round2 } from '../rules/round.ts';
+import type { EyeSituation, Situation } from '../rules/situation.ts';
 import type { Fault, PriceAnswer } from './answer.ts';
 import type { JudgedPair } from './quote.ts';
 import type { QuoteRequest } from './request.ts';
 
-/** What is priced of a pair: its goods and the strength of its stronger eye. */
-export function pricedPair({ resolved, situation }: JudgedPair): PricedPair {
-  const eyes = [situation.right, situation.left];
-  const most = (of: (eye: (typeof eyes)[number]) => number) =>
-    Math.max(...eyes.map((eye) => round2(of(eye))));
+/** What is priced of lenses: their options and the strength of the stronger eye. */
+export function pricedLenses(situation: Situation): PricedLenses {
+  const { right, left, design, material, tint, coating, stock } = situation;
   const none = situation.use === 'none';
+  const most = (of: (eye: EyeSituation) => number) => round2(Math.max(of(right), of(left)));
   return {
-    frame: resolved.shopFrame,
-    lenses: {
-      ...resolved.lenses,
-      stock: situation.stock,
-      strongestMeridianD: most(({ ordered }) => (ordered ? Math.abs(strongestMeridianD(ordered)) : 0)),
-      cylinderD: most(({ ordered }) => Math.abs(ordered?.cylinderD ?? 0)),
-      prism: none ? 0 : most(({ prescribed }) => prismAmount(prescribed.prism)),
-      addD: most(({ orderedAddD }) => orderedAddD),
-    },
+    design,
+    material,
+    tint,
+    coating,
+    stock,
+    strongestMeridianD: most(({ ordered }) => (ordered ? Math.abs(strongestMeridianD(ordered)) : 0)),
+    cylinderD: most(({ ordered }) => Math.abs(ordered?.cylinderD ?? 0)),
+    prism: none ? 0 : most(({ prescribed }) => prismAmount(prescribed.prism)),
+    addD: most(({ orderedAddD }) => orderedAddD),
   };
 }
+
+/** What is priced of a pair. */
+export const pricedPair = ({ resolved, situation }: JudgedPair): PricedPair => ({
+  frame: resolved.shopFrame,
+  lenses: pricedLenses(situation),
+});
 
 /** The order's price; null with the faults added where the destination or exemption is not known. */
 export function priceOf(

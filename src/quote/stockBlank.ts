@@ -1,9 +1,10 @@
 /** Which ready-made lens serves an eye: one from a power grid, as thick as it comes. */
+import type { Design } from '../catalogue/design.ts';
 import type { Material, StockBlanks } from '../catalogue/material.ts';
 import { sphericalEquivalentD, toMinusCylinder } from '../optics/prescription.ts';
 import { prismAmount } from '../optics/prism.ts';
 import type { LensRefusal } from '../rules/situation.ts';
-import type { LensJob, PairJob } from './lensJob.ts';
+import type { LensJob } from './lensJob.ts';
 
 /** A blank of a power, and the form that it comes in. */
 export interface StockChoice {
@@ -15,7 +16,12 @@ export interface StockChoice {
 const ROUNDING = 1e-9;
 
 /** Ranges that could serve a pair at all, whatever the powers: with the coating and tint asked for. */
-export function stockRanges({ design, material, tint, coating }: PairJob): readonly StockBlanks[] {
+export function stockRangesFor(
+  design: Design,
+  material: Material,
+  tint: string | null,
+  coating: string | null,
+): readonly StockBlanks[] {
   if (design.kind !== 'single-vision' && design.kind !== 'plano') return [];
   return material.stock.filter(
     (blanks) =>

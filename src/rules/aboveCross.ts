@@ -5,6 +5,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** Lens above the fitting cross, straight up to the bevel apex, for distance vision. */
 export const aboveCross: Rule = {
   id: 'above-cross',
+  asks: 'lens',
   check(situation) {
     const { corridor, name } = situation.design;
     if (corridor === null) return [];

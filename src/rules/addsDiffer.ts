@@ -3,6 +3,7 @@ import type { Rule } from './rule.ts';
 /** Unequal adds, or an add on one eye, are rare and sometimes meant: confirmed, never refused. */
 export const addsDiffer: Rule = {
   id: 'adds-differ',
+  asks: 'lens',
   check({ right, left, use }) {
     if (use === 'none' || use === 'distance') return [];
     const rightD = right.prescribed.addD ?? 0;

@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** Tilt and wrap change what a lens does: says what is ordered instead, or that it cannot be. */
 export const asWorn: Rule = {
   id: 'as-worn',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, compensated, ordered, lens }) => {
       if (compensated === null || ordered === null) return null;

@@ -3,6 +3,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** A balance lens has no prescription of its own. */
 export const balanceLens: Rule = {
   id: 'balance-lens',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, prescribed, ordered }) =>
       prescribed.balance && situation.use !== 'none'

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 /** The two lenses of a pair should have one front curve, or nearly. */
 export const baseCurvePair: Rule = {
   id: 'base-curve-pair',
+  asks: 'lens',
   check({ right, left, habits }) {
     if (right.lens === null || left.lens === null) return [];
     const differenceD = round2(Math.abs(right.lens.baseCurveD - left.lens.baseCurveD));

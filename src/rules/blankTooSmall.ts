@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** The uncut lens must cover the outline round its centre, with the allowance for edging. */
 export const blankTooSmall: Rule = {
   id: 'blank-too-small',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, lens }) => {
       if (lens === null || lens.blank.spareMm >= 0) return null;

@@ -8,6 +8,7 @@ const OFF_CENTRE_CM = 2.7 * Math.tan(Math.PI / 6);
 /** Colour fringes at the side: prism over Abbe number. Paraxial (Prentice). */
 export const colourFringes: Rule = {
   id: 'colour-fringes',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, ordered }) => {
       if (ordered === null) return null;

@@ -6,6 +6,7 @@ import type { Situation } from './situation.ts';
 /** The owner's own `only-with` and `not-with`, each with the owner's reason. */
 export const declaredLimit: Rule = {
   id: 'declared-limit',
+  asks: 'options',
   check(situation) {
     const chosen = choices(situation);
     const options = [situation.design, situation.material, situation.tint, situation.coating];

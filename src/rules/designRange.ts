@@ -7,6 +7,7 @@ import { eachEye, type Rule, servesUse } from './rule.ts';
 /** Sphere, cylinder, add and prism that the design is made in. */
 export const designRange: Rule = {
   id: 'design-range',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, ordered, orderedAddD, prescribed }) => {
       if (ordered === null || !servesUse(situation)) return null;

@@ -3,6 +3,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** How much of the edge the rim leaves to be seen. */
 export const edgeBeyondRim: Rule = {
   id: 'edge-beyond-rim',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, lens }) =>
       lens !== null && lens.beyondRimMm >= situation.habits.beyondRimFromMm

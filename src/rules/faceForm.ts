@@ -3,6 +3,7 @@ import type { Rule } from './rule.ts';
 /** A design holds its powers only up to some wrap. */
 export const faceForm: Rule = {
   id: 'face-form',
+  asks: 'lens',
   check: ({ frame, design, use }) =>
     use !== 'none' && frame.faceFormDeg > design.faceFormDeg
       ? [

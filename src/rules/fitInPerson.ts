@@ -7,6 +7,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** Very strong lenses, prism and very different eyes are measured in person in this shop. */
 export const fitInPerson: Rule = {
   id: 'fit-in-person',
+  asks: 'lens',
   check(situation) {
     const { habits, right, left } = situation;
     if (situation.use === 'none') return [];

@@ -7,6 +7,7 @@ const READING_ZONE_MM = 4;
 /** Lens below the fitting cross for corridor and reading zone; the declared least height governs. */
 export const fittingHeight: Rule = {
   id: 'fitting-height',
+  asks: 'lens',
   check(situation) {
     const { corridor, name } = situation.design;
     if (corridor === null) return [];

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 /** Sizes and colourways that are not made together, and what is in stock. */
 export const frameCombination: Rule = {
   id: 'frame-combination',
+  asks: 'lens',
   check({ frame }) {
     const figures = { size: frame.size ?? '', colourway: frame.colourwayName };
     const outcomes: Outcome[] = frame.notOffered

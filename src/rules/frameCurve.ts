@@ -8,6 +8,7 @@ const MOST_DIFFERENCE_D = 2;
 /** Front of the lens against the curve of the rim, both read at the tool index. */
 export const frameCurve: Rule = {
   id: 'frame-curve',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, lens }) => {
       const { frameCurveD, mounting } = situation.frame;

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 /** Grams that rest on the nose. */
 export const heavyPair: Rule = {
   id: 'heavy-pair',
+  asks: 'lens',
   check({ right, left, habits, frame }) {
     if (right.lens === null || left.lens === null) return [];
     const lensesG = round1(right.lens.massG + left.lens.massG);

@@ -3,6 +3,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** A stock lens has the thickness of its blank: where that is under a limit it cannot be used. */
 export const lensTooThin: Rule = {
   id: 'lens-too-thin',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, lens }) =>
       (lens?.shortfalls ?? []).map(({ at, missingMm, atDeg }) => ({

@@ -5,6 +5,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** Strongest meridian that the material is made in. */
 export const materialRange: Rule = {
   id: 'material-range',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, ordered }) => {
       if (ordered === null) return null;

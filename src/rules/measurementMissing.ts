@@ -3,6 +3,7 @@ import { eachEye, type Rule, servesUse } from './rule.ts';
 /** Lenses with power are centred on the eyes: the PD, and the height where the design depends on it. */
 export const measurementMissing: Rule = {
   id: 'measurement-missing',
+  asks: 'lens',
   check(situation) {
     const { use, design } = situation;
     if (use === 'none') return [];

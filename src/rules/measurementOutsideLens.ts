@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** A height taken from the lowest tangent of the lens cannot exceed the lens, nor the centre lie outside it. */
 export const measurementOutsideLens: Rule = {
   id: 'measurement-outside-lens',
+  asks: 'lens',
   check: (situation) =>
     eachEye(situation, ({ eye, fittingHeightMm, segmentHeightMm, reference }) => {
       const bMm = situation.frame.bMm;

@@ -3,6 +3,7 @@ import type { Rule } from './rule.ts';
 /** A material holds a groove or a hole, or it does not. */
 export const mountingMaterial: Rule = {
   id: 'mounting-material',
+  asks: 'lens',
   check: ({ material, frame }) =>
     material.mountings.includes(frame.mounting)
       ? []

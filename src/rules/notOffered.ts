@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 /** What the shop does not declare together is not offered together. */
 export const notOffered: Rule = {
   id: 'not-offered',
+  asks: 'options',
   check: ({ design, material, tint, coating }) => {
     const found: Outcome[] = [];
     const stop = (one: { name: string }, other: { name: string }) =>

@@ -8,6 +8,7 @@ const STRONG_D = 4;
 /** Figures from a fitted outline are estimates until the frame is traced. */
 export const outlineEstimate: Rule = {
   id: 'outline-estimate',
+  asks: 'lens',
   check({ frame, right, left }) {
     if (frame.outlineOrigin === 'traced' || right.lens === null || left.lens === null) return [];
     if (frame.mounting === 'drilled')

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 /** One number for both eyes is halved; faces are not even, and strong or progressive lenses show it. */
 export const pdHalved: Rule = {
   id: 'pd-halved',
+  asks: 'lens',
   check: ({ pdHalved: halved, right, design, use }) =>
     halved && use !== 'none' && right.pdMm !== null
       ? [

@@ -3,6 +3,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** Powers that the use asks for must be there: a sphere an eye, and an add where there is a near part. */
 export const prescriptionIncomplete: Rule = {
   id: 'prescription-incomplete',
+  asks: 'lens',
   check(situation) {
     const { use } = situation;
     if (use === 'none') return [];

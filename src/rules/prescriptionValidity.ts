@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 /** How long this shop accepts a prescription; local law may be stricter. */
 export const prescriptionValidity: Rule = {
   id: 'prescription-validity',
+  asks: 'lens',
   check({ hasPrescription, issued, date, habits, use }) {
     if (!hasPrescription || use === 'none') return [];
     const months = habits.prescriptionMonths;

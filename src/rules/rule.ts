@@ -5,6 +5,11 @@ import type { EyeSituation, Situation } from './situation.ts';
 export interface Rule {
   /** Permanent; also the page that explains it. */
   readonly id: string;
+  /**
+   * `options` where tint or coating decide too; `lens` where they do not, so that a whole range of tints and coatings
+   * is served by one answer.
+   */
+  readonly asks: 'lens' | 'options';
   /** Outcomes for this package, none where the rule is content. */
   readonly check: (situation: Situation) => readonly Outcome[];
 }

@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** Depth of a bifocal's segment in the cut lens. */
 export const segmentHeight: Rule = {
   id: 'segment-height',
+  asks: 'lens',
   check(situation) {
     const { segment, name } = situation.design;
     if (segment === null) return [];

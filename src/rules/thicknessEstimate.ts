@@ -3,6 +3,7 @@ import type { Rule } from './rule.ts';
 /** The surface of a progressive is its maker's, and a segment has a ledge of its own: thickness is an estimate. */
 export const thicknessEstimate: Rule = {
   id: 'thickness-estimate',
+  asks: 'lens',
   check: ({ design, right, left }) => {
     const estimate = right.lens?.estimate ?? left.lens?.estimate ?? null;
     return estimate === null

@@ -5,6 +5,7 @@ import type { Rule } from './rule.ts';
 /** Category 4 is never for driving; a lens that passes under 75 % of light is not for twilight or night. */
 export const tintDriving: Rule = {
   id: 'tint-driving',
+  asks: 'options',
   check({ tint, material, coating }) {
     if (tint === null || tint.states.length === 0) return [];
     const percents = tint.states.map((state) => lensLightPercent(state, material, coating));

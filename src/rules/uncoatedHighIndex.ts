@@ -8,6 +8,7 @@ const HIGH_INDEX = 1.59;
 /** Reflections of an uncoated high-index lens. */
 export const uncoatedHighIndex: Rule = {
   id: 'uncoated-high-index',
+  asks: 'options',
   check: ({ material, coating }) =>
     material.ne >= HIGH_INDEX && (coating === null || coating.faces === 'none')
       ? [

@@ -3,6 +3,7 @@ import { type Rule, servesUse } from './rule.ts';
 /** A design is made for certain uses. */
 export const useNotServed: Rule = {
   id: 'use-not-served',
+  asks: 'lens',
   check: (situation) =>
     servesUse(situation)
       ? []

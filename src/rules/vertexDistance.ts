@@ -5,6 +5,7 @@ import { eachEye, type Rule } from './rule.ts';
 /** A strong lens changes its effect with its distance from the eye. */
 export const vertexDistance: Rule = {
   id: 'vertex-distance',
+  asks: 'lens',
   check: (situation) =>
     situation.vertexDistanceMm !== null
       ? []
