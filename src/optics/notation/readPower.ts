@@ -4,6 +4,7 @@ import { type Result, success } from '../result.ts';
 import type { SpheroCylinder } from '../types.ts';
 import { type Cursor, faultAt, peek, skip, skipSeparators } from './cursor.ts';
 import type { NotationFault } from './fault.ts';
+import { startsTrailingAdd } from './readAdd.ts';
 import { startsPrism } from './readPrism.ts';
 import type { Token } from './tokens.ts';
 
@@ -15,7 +16,7 @@ const PLANO = ['plano', 'plan', 'pl', 'plo'];
 const BALANCE = ['balance', 'bal'];
 const SPHERE_WORDS = ['ds', 'd', 'dpt', 'dsph', 'sph', 'sphere', 's'];
 const CYLINDER_WORDS = ['dc', 'd', 'dpt', 'dcyl', 'cyl', 'cylinder', 'c'];
-const AXIS_WORDS = ['x', '\u00d7', '*', 'ax', 'axis'];
+const AXIS_WORDS = ['x', '\u00d7', '*', 'ax', 'axis', 'a'];
 
 /** A power, or null for a balance lens. */
 export function readPower(cursor: Cursor): Result<SpheroCylinder | null, NotationFault> {
@@ -27,9 +28,10 @@ export function readPower(cursor: Cursor): Result<SpheroCylinder | null, Notatio
   const named = skip(cursor, 'cyl', 'cylinder', 'c');
   if (named) skip(cursor, ':', '=');
   const token = peek(cursor);
-  const isCylinder = token.kind === 'number' && !startsPrism(cursor);
+  const isCylinder = token.kind === 'number' && !startsPrism(cursor) && !startsTrailingAdd(cursor);
   if (!isCylinder) {
-    if (named) return faultAt(cursor, token, 'no-power', 'a signed cylinder such as -0.75');
+    const isAxis = token.kind !== 'number' && AXIS_WORDS.includes(token.text);
+    if (named || isAxis) return faultAt(cursor, token, 'no-power', 'a signed cylinder such as -0.75');
     cursor.at = mark;
     return success(normalised({ sphereD: sphere.value, cylinderD: 0, axisDeg: 180 }));
   }

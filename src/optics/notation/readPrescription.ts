@@ -7,7 +7,8 @@
 import { failure, type Result, success } from '../result.ts';
 import { type Cursor, faultAt, peek, skip, skipSeparators } from './cursor.ts';
 import type { NotationFault } from './fault.ts';
-import { readAddAmount, readEyeAt } from './readEye.ts';
+import { readAdd, startsAdd } from './readAdd.ts';
+import { readEyeAt } from './readEye.ts';
 import { type Token, tokenise } from './tokens.ts';
 import type { WrittenEye, WrittenPrescription } from './written.ts';
 
@@ -77,7 +78,7 @@ function readEntry(cursor: Cursor, read: Reading): NotationFault | null {
     skip(cursor, 'eye');
     skipSeparators(cursor);
   }
-  if ((named === undefined || named === 'both') && skip(cursor, 'add')) {
+  if ((named === undefined || named === 'both') && startsAdd(cursor)) {
     return sharedAdd(cursor, read, named === undefined);
   }
   if (named === undefined) {
@@ -94,8 +95,8 @@ function readEntry(cursor: Cursor, read: Reading): NotationFault | null {
 }
 
 function sharedAdd(cursor: Cursor, read: Reading, unnamed: boolean): NotationFault | null {
-  const token = peek(cursor, -1);
-  const add = readAddAmount(cursor);
+  const token = peek(cursor);
+  const add = readAdd(cursor);
   if (!add.ok) return add.fault;
   if (read.shared !== null) return faultAt(cursor, token, 'twice', 'one add for both eyes').fault;
   const afterOne = unnamed && (read.right === null) !== (read.left === null);

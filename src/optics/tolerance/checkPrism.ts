@@ -6,13 +6,14 @@
  */
 
 import { toPowerMatrix } from '../powerMatrix.ts';
-import { addPrisms, prismOfMisplacedCentre } from '../prism.ts';
+import { addPrisms, decentrationForPrism, prismOfMisplacedCentre } from '../prism.ts';
 import { pairPrism } from '../prismBase.ts';
 import type { PointMm, PrismVector, SpheroCylinder } from '../types.ts';
 import { type HeldLimit, type InspectedItem, judge, limitFor } from './limit.ts';
 import type { Basis, PrismTolerance } from './table.ts';
 
-/** One mounted lens. Give the prism measured at the ordered reference point, the place of the centre, or both. */
+/** One mounted lens. Give the prism measured at the ordered reference point, the place of the centre, or both: each
+ * is computed from the other. */
 export interface MountedLens {
   readonly power: SpheroCylinder;
   readonly ordered: PrismVector;
@@ -75,9 +76,9 @@ function placeItems(
   const band = { quantity: `${direction} meridian`, value, over: tolerance.strongOverD, upTo: Infinity };
   const held: HeldLimit = { limit: tolerance.strongMm, unit: 'mm', band };
   const item = `${direction}-reference-point`;
-  const off = ({ centreFromOrdered: c }: MountedLens) => {
-    if (c === undefined) return null;
-    return direction === 'horizontal' ? c.xMm : c.yMm;
+  const off = (lens: MountedLens) => {
+    const centre = centreOf(lens);
+    return centre && (direction === 'horizontal' ? centre.xMm : centre.yMm);
   };
   const [r, l] = [off(right), off(left)];
   if (tolerance.strongOf === 'each') {
@@ -86,7 +87,8 @@ function placeItems(
       judge({ item, eye: 'left', ordered: 0, measured: l, basis }, l, held),
     ];
   }
-  const apart = r === null || l === null ? null : r - l;
+  // The right lens stands at the viewer's left: the PD is too large where l - r is positive.
+  const apart = r === null || l === null ? null : direction === 'horizontal' ? l - r : r - l;
   return [judge({ item, eye: 'both', ordered: 0, measured: apart, basis }, apart, held)];
 }
 
@@ -97,6 +99,15 @@ function meridian(right: MountedLens, left: MountedLens, direction: Direction): 
     return Math.abs(direction === 'horizontal' ? xx : yy);
   };
   return Math.max(along(right), along(left));
+}
+
+/** Place of the reference point; from the excess of prism where only prism was measured. Null: not known. */
+function centreOf(lens: MountedLens): PointMm | null {
+  if (lens.centreFromOrdered !== undefined) return lens.centreFromOrdered;
+  if (lens.measured === undefined) return null;
+  const { measured, ordered } = lens;
+  const move = decentrationForPrism(lens.power, { x: measured.x - ordered.x, y: measured.y - ordered.y });
+  return move.ok ? move.value : null;
 }
 
 function found(lens: MountedLens): PrismVector | null {

@@ -46,6 +46,9 @@ describe('one eye', () => {
     ['-2.25 -0.75 90', eye(-2.25, -0.75, 90)],
     ['sph -2.25 cyl -0.75 axis 90', eye(-2.25, -0.75, 90)],
     ['Sphere: -2.25, Cylinder: -0.75, Axis: 90, Add: 1.5', eye(-2.25, -0.75, 90, { addD: 1.5 })],
+    ['-2.25 -0.75 x 90 +1.50 add', eye(-2.25, -0.75, 90, { addD: 1.5 })],
+    ['-2.25 +1.50 Add', eye(-2.25, 0, 180, { addD: 1.5 })],
+    ['-2.25 -0.75 A 90', eye(-2.25, -0.75, 90)],
     ['+1.00 add 2', eye(1, 0, 180, { addD: 2 })],
     ['bal', eye(0, 0, 180, { power: null })],
   ])('written %j is read', (text, expected) => {
@@ -134,6 +137,8 @@ describe('a fault', () => {
     ['-2.25 -0.75 @ 90', 'no-axis', 12, '@'],
     ['-2.25 -0.75 x 190', 'axis-range', 14, '190'],
     ['-2.25 cyl x 90', 'no-power', 10, 'x'],
+    ['-2.25 x 90', 'no-power', 6, 'x'],
+    ['-2.25 -0.75 add +1.50', 'no-axis', 12, 'add'],
     ['', 'no-power', 0, ''],
     ['x 90', 'no-power', 0, 'x'],
     ['constructor', 'no-power', 0, 'constructor'],

@@ -140,7 +140,7 @@ describe('mounted prism', () => {
     });
     expect(item(wide(-2.5, 1.4), 'horizontal-prism')).toMatchObject({ deviation: 0.7, outcome: 'fail' });
     expect(item(wide(-8, 1.25), 'horizontal-reference-point')).toMatchObject({
-      deviation: -2.5,
+      deviation: 2.5,
       limit: 2.5,
       outcome: 'pass',
     });
@@ -159,6 +159,16 @@ describe('mounted prism', () => {
     ]);
     expect(strong.passed).toBeNull();
     expect(inspect(pair('progressive', lens(rx(5), rx(5), at(1.1, 0))), ANSI, true).passed).toBe(false);
+  });
+
+  it('finds the place of a strong lens from its prism where only that was measured', () => {
+    const one = (y: number) => ({
+      ordered: { power: rx(-6) },
+      measured: { power: rx(-6), prism: { x: 0, y } },
+    });
+    // 0.6 base down at the ordered point of a -6.00: its centre stands 1 mm above.
+    const inspection = inspect(pair('single-vision', one(-0.6), one(0)), ANSI);
+    expect(item(inspection, 'vertical-reference-point')).toMatchObject({ deviation: 1, outcome: 'pass' });
   });
 
   it('cancels thinning prism that both eyes have alike', () => {

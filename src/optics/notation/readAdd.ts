@@ -1,0 +1,31 @@
+/** Reads an add: `add +1.50`, `Add: 1.5`, `+1.50 add`. */
+import { type Result, success } from '../result.ts';
+import { type Cursor, faultAt, peek, skip } from './cursor.ts';
+import type { NotationFault } from './fault.ts';
+
+/** Range of an add that is read as such, D. */
+const LEAST_ADD_D = 0.25;
+const LARGEST_ADD_D = 6;
+
+/** Whether an add starts here, the word before or behind its amount. */
+export const startsAdd = (cursor: Cursor): boolean =>
+  (peek(cursor).kind === 'word' && peek(cursor).text === 'add') || startsTrailingAdd(cursor);
+
+/** Whether an amount with the word add behind it starts here. */
+export const startsTrailingAdd = (cursor: Cursor): boolean =>
+  peek(cursor).kind === 'number' && peek(cursor, 1).text === 'add' && peek(cursor, 2).kind !== 'number';
+
+/** The amount, D; an add is plus whether the sign is written or not. Call only where `startsAdd`. */
+export function readAdd(cursor: Cursor): Result<number, NotationFault> {
+  skip(cursor, 'add');
+  while (skip(cursor, ':', '='));
+  const token = peek(cursor);
+  if (token.kind !== 'number' || token.value < LEAST_ADD_D || token.value > LARGEST_ADD_D) {
+    const expected = `an add from +${LEAST_ADD_D} to +${LARGEST_ADD_D} D`;
+    return faultAt(cursor, token, 'add-range', expected);
+  }
+  const trailing = startsTrailingAdd(cursor);
+  cursor.at++;
+  skip(cursor, ...(trailing ? ['add'] : ['d', 'dpt', 'ds']));
+  return success(token.value);
+}
