@@ -1,5 +1,6 @@
 import type { LensRefusal, LensToMake } from './lensToMake.ts';
 import type { OutlinePoints } from './outline.ts';
+import { radiusOfPower } from './surfacePower.ts';
 import type { BackSurface, FrontSurface } from './types.ts';
 
 /** Which surface falls short, and by how much: its reach against the outline's farthest point from the reference. */
@@ -21,9 +22,17 @@ export function reachFault(
       at = i;
     }
   }
-  const frontReach =
-    front.conic > -1 ? Math.abs(front.radiusMm) / Math.sqrt(1 + front.conic) : Number.POSITIVE_INFINITY;
-  const backReach = Math.min(Math.abs(back.generatingRadiusMm), Math.abs(back.revolvedRadiusMm));
+  // A profile makes the front as steep as its full addition at the worst.
+  const added = lens.profile?.surface === 'front' ? Math.max(0, lens.profile.addD) : 0;
+  const frontRadius = Math.min(
+    Math.abs(front.radiusMm),
+    radiusOfPower(Math.abs(lens.frontPowerD) + added, lens.index),
+  );
+  const frontReach = front.conic > -1 ? frontRadius / Math.sqrt(1 + front.conic) : Number.POSITIVE_INFINITY;
+  // A tilt brings the turning edge of the back nearer by radius times sine.
+  const slope = Math.hypot(back.tiltSlopeX, back.tiltSlopeY);
+  const backRadius = Math.min(Math.abs(back.generatingRadiusMm), Math.abs(back.revolvedRadiusMm));
+  const backReach = backRadius * (1 - slope / Math.hypot(1, slope));
   const frontFails = frontReach <= neededMm;
   return {
     reason: frontFails ? 'front-does-not-reach' : 'back-does-not-reach',
