@@ -25,9 +25,9 @@ export interface Wear {
 type Implicit = (p: V) => number;
 
 const rad = (deg: number) => (deg * Math.PI) / 180;
-export const add = (a: V, k: number, b: V): V => [a[0] + k * b[0], a[1] + k * b[1], a[2] + k * b[2]];
-export const dot = (a: V, b: V) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
-export const norm = (a: V): V => add([0, 0, 0], 1 / Math.sqrt(dot(a, a)), a);
+const add = (a: V, k: number, b: V): V => [a[0] + k * b[0], a[1] + k * b[1], a[2] + k * b[2]];
+const dot = (a: V, b: V) => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+const norm = (a: V): V => add([0, 0, 0], 1 / Math.sqrt(dot(a, a)), a);
 const rotation = (deg: number, axis: V) => rotationMatrix(rad(deg), axis) as unknown as number[][];
 const turn = (m: number[][], v: V) => multiply(m, v) as unknown as V;
 const transposed = (m: number[][]) =>
@@ -107,7 +107,7 @@ function bend(direction: V, m: V, from: number, to: number): V {
 }
 
 /** Light onwards through the lens: from a point before it, to the ray that leaves the back. */
-export function onwards(lens: ReturnType<typeof place>, ray: Ray): Ray {
+function onwards(lens: ReturnType<typeof place>, ray: Ray): Ray {
   const first = cross(lens.front, ray);
   const inside = bend(ray.towards, normal(lens.front, first), 1, lens.index);
   const last = cross(lens.back, { at: first, towards: inside });

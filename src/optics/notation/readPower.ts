@@ -9,8 +9,8 @@ import { startsPrism } from './readPrism.ts';
 import type { Token } from './tokens.ts';
 
 /** Largest sphere and cylinder that are read as such, D: beyond them a decimal point is missing. */
-export const LARGEST_SPHERE_D = 40;
-export const LARGEST_CYLINDER_D = 15;
+const LARGEST_SPHERE_D = 40;
+const LARGEST_CYLINDER_D = 15;
 
 const PLANO = ['plano', 'plan', 'pl', 'plo'];
 const BALANCE = ['balance', 'bal'];

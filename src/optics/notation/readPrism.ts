@@ -5,7 +5,7 @@ import { type Cursor, faultAt, peek, skip } from './cursor.ts';
 import type { NotationFault } from './fault.ts';
 
 /** Largest prism that is read as such, prism dioptres. */
-export const LARGEST_PRISM = 40;
+const LARGEST_PRISM = 40;
 
 const SHORT: ReadonlyMap<string, Base> = new Map([
   ['bi', 'in'],
