@@ -1,7 +1,5 @@
 /** The shop, as src/catalogue/astro.ts gives it to pages at build time. */
 declare module 'virtual:bevelbook/catalogue' {
-  import type { Catalogue } from './catalogue.ts';
-
-  /** The whole catalogue of the content folder. */
-  export const catalogue: Catalogue;
+  /** The whole catalogue of the content folder. An import at the top would make this file a module of its own. */
+  export const catalogue: import('./catalogue.ts').Catalogue;
 }

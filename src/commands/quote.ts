@@ -4,20 +4,18 @@
  */
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
-import * as z from 'zod/mini';
+import { civilDateAt } from '../catalogue/civilDate.ts';
 import { loadCatalogue } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
-import { civilDateAt } from '../catalogue/civilDate.ts';
-import type { Fault, Reply } from '../quote/answer.ts';
-import { answerSchema, faultsSchema } from '../quote/answerSchema.ts';
+import type { Reply } from '../quote/answer.ts';
+import type { Fault } from '../quote/fault.ts';
+import { jsonSchema, SCHEMA_PARTS } from '../quote/jsonSchema.ts';
 import { quote } from '../quote/quote.ts';
-import { asWritten, readRequest, requestSchema } from '../quote/requestSchema.ts';
+import { asWritten, readRequest } from '../quote/requestSchema.ts';
 
 const USAGE =
   'npm run -s quote -- FILE.json, or - for standard input; --shop FOLDER for another content folder; ' +
   '--schema request, answer or faults for a JSON Schema';
-
-const SCHEMAS = { request: requestSchema, answer: answerSchema, faults: faultsSchema } as const;
 
 function fault(message: string, expected: string, found: string): Reply {
   return { ok: false, faults: [{ path: '(command line)', message, expected, found }] };
@@ -96,6 +94,8 @@ function print(reply: Reply): void {
 const line = readCommandLine();
 if ('ok' in line) print(line);
 else if (line.values.schema === undefined) print(answer(line));
-else if (Object.hasOwn(SCHEMAS, line.values.schema))
-  console.log(JSON.stringify(z.toJSONSchema(SCHEMAS[line.values.schema as keyof typeof SCHEMAS]), null, 2));
-else print(fault('There is no such schema.', Object.keys(SCHEMAS).join(', '), line.values.schema));
+else {
+  const schema = jsonSchema(line.values.schema);
+  if (schema === null) print(fault('There is no such schema.', SCHEMA_PARTS.join(', '), line.values.schema));
+  else console.log(JSON.stringify(schema, null, 2));
+}

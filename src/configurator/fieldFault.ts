@@ -1,5 +1,5 @@
 /** What is wrong with an entry, at the field where it was typed. */
-import type { Fault } from '../quote/answer.ts';
+import type { Fault } from '../quote/fault.ts';
 import { FIELDS, type Field } from './fields.ts';
 
 export interface FieldFault {

@@ -1,6 +1,8 @@
 /** What the one door answers. Amounts in minor units; figures rounded to 0.01 mm, 0.1 g, 0.01 D, 0.01 prism dioptre. */
 import type { QuoteLine } from '../pricing/line.ts';
 import type { Figures, Level } from '../rules/finding.ts';
+import type { PackageChange } from './change.ts';
+import type { Fault } from './fault.ts';
 
 export const VERDICTS = ['makeable', 'care', 'refused'] as const;
 export type Verdict = (typeof VERDICTS)[number];
@@ -11,7 +13,14 @@ export interface Finding {
   readonly eye: 'right' | 'left' | 'both';
   readonly figures: Figures;
   readonly message: string;
-  readonly remedy: string | null;
+  /** Null: no single change of this shop clears it, or it is a note. */
+  readonly remedy: Remedy | null;
+}
+
+/** The nearest change in this shop that clears a finding. */
+export interface Remedy {
+  readonly change: PackageChange;
+  readonly message: string;
 }
 
 /** Powers in D; prism in prism dioptres towards a base in degrees of the front view. */
@@ -67,15 +76,6 @@ export interface Answer {
   readonly verdict: Verdict;
   readonly pairs: readonly PairAnswer[];
   readonly price: PriceAnswer;
-}
-
-/** One thing wrong with a request. */
-export interface Fault {
-  /** Such as `pairs.0.prescription.right.axis`. */
-  readonly path: string;
-  readonly message: string;
-  readonly expected: string;
-  readonly found: string;
 }
 
 export type Reply =

@@ -3,6 +3,7 @@ import * as z from 'zod/mini';
 import { LINE_KINDS } from '../pricing/line.ts';
 import { LEVELS } from '../rules/finding.ts';
 import { VERDICTS } from './answer.ts';
+import { CHANGE_KINDS } from './change.ts';
 
 const number = z.number();
 const nullable = z.nullable;
@@ -42,7 +43,17 @@ const finding = z.strictObject({
   eye: z.enum(['right', 'left', 'both']),
   figures: z.record(z.string(), z.union([number, z.string()])),
   message: z.string(),
-  remedy: nullable(z.string()),
+  remedy: nullable(
+    z.strictObject({
+      change: z.strictObject({
+        kind: z.enum(CHANGE_KINDS),
+        value: z.string(),
+        size: z.optional(z.string()),
+        colourway: z.optional(z.string()),
+      }),
+      message: z.string(),
+    }),
+  ),
 });
 
 const pair = z.strictObject({

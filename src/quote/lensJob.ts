@@ -1,8 +1,9 @@
-/** What one lens has to be, before it is known from which blank. */
+/** What one lens has to be, before it is known from which blank, and what comes of it. */
 import type { Design, Use } from '../catalogue/design.ts';
 import type { Material } from '../catalogue/material.ts';
 import type { ShopHabits } from '../catalogue/shop.ts';
 import type { Eye, Outline, PointMm, PrismVector, SpheroCylinder } from '../optics/types.ts';
+import type { LensRefusal, LensSituation } from '../rules/situation.ts';
 import type { FrameShape } from './frameShape.ts';
 
 export interface LensJob {
@@ -29,3 +30,8 @@ export interface PairJob {
   readonly right: LensJob;
   readonly left: LensJob;
 }
+
+/** A lens that can be cut, or why there is none. */
+export type MadeLens =
+  | { readonly lens: LensSituation; readonly refusal: null }
+  | { readonly lens: null; readonly refusal: LensRefusal };

@@ -9,8 +9,7 @@ import type { PointMm, PrismVector } from '../optics/types.ts';
 import { round1, round2 } from '../rules/round.ts';
 import type { BlankSituation, LensRefusal, LensSituation } from '../rules/situation.ts';
 import { holesOf } from './frameShape.ts';
-import type { LensJob, PairJob } from './lensJob.ts';
-import type { MadeLens } from './makePair.ts';
+import type { LensJob, MadeLens, PairJob } from './lensJob.ts';
 
 /** The blank that a lens is cut from. */
 export interface BlankToCut {

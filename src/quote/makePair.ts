@@ -6,14 +6,10 @@ import type { StockBlanks } from '../catalogue/material.ts';
 import { chooseBaseCurve } from '../optics/baseCurve.ts';
 import { toMinusCylinder } from '../optics/prescription.ts';
 import { truePowerD } from '../optics/toolIndex.ts';
-import type { LensRefusal, LensSituation } from '../rules/situation.ts';
-import type { LensJob, PairJob } from './lensJob.ts';
+import type { LensRefusal } from '../rules/situation.ts';
+import type { LensJob, MadeLens, PairJob } from './lensJob.ts';
 import { makeLens } from './makeLens.ts';
 import { stockChoice, stockRangesFor, surfacedCurvesD } from './stockBlank.ts';
-
-export type MadeLens =
-  | { readonly lens: LensSituation; readonly refusal: null }
-  | { readonly lens: null; readonly refusal: LensRefusal };
 
 export interface MadePair {
   readonly right: MadeLens;

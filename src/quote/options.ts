@@ -1,12 +1,11 @@
 /** Every option of one kind put in the place of the present one: what it would do to this pair and its price. */
 import type { Offer } from '../catalogue/catalogue.ts';
-import { type Pricer, pricer } from '../pricing/priceOrder.ts';
 import { round1 } from '../rules/round.ts';
 import type { Finding, Verdict } from './answer.ts';
 import { verdictOf } from './judge.ts';
-import { pricedPair } from './priced.ts';
-import { type JudgedPair, judgePair } from './quote.ts';
+import { type JudgedPair, judgePair } from './judgePair.ts';
 import type { LensesRequest, PairRequest, QuoteRequest } from './request.ts';
+import { orderTotal } from './total.ts';
 
 export const LENS_CHOICES = ['design', 'material', 'tint', 'coating'] as const;
 export type LensChoice = (typeof LENS_CHOICES)[number];
@@ -40,7 +39,8 @@ export function optionReports(
     pair: swapped(offer, request, present, kind, id),
   }));
   const shared = sharedFindings(judged.map(({ pair }) => pair));
-  const price = totals(offer, request, at);
+  const total = orderTotal(offer, request, at);
+  const price = (pair: JudgedPair | null) => pair && total(pair.resolved.shopFrame, pair.situation);
   const presentMinor = price(judgePair(offer, request.date, present, '', []));
   return judged.map(({ id, pair }) => {
     const findings = (pair?.answer.findings ?? []).filter((finding) => !shared.has(keyOf(finding)));
@@ -92,21 +92,5 @@ function figuresOf(pair: JudgedPair | null): Pick<OptionReport, 'thickestMm' | '
   return {
     thickestMm: Math.max(right.edgeThicknessMm.thickest.mm, left.edgeThicknessMm.thickest.mm),
     massG: round1(right.massG + left.massG),
-  };
-}
-
-/** Total of the whole order with a pair in place of the one at `at`. */
-function totals(offer: Offer, request: QuoteRequest, at: number): (pair: JudgedPair | null) => number | null {
-  const asked: Pricer | { readonly ok: false } = pricer(offer, {
-    date: request.date,
-    destination: request.destination ?? offer.shop.destination,
-    taxExemption: request.taxExemption ?? null,
-    codes: request.codes ?? [],
-  });
-  const others = request.pairs.map((pair) => judgePair(offer, request.date, pair, '', []));
-  return (pair) => {
-    const all = others.map((other, index) => (index === at ? pair : other));
-    if (!asked.ok || all.includes(null)) return null;
-    return asked.totalMinor(all.map((one) => pricedPair(one as JudgedPair)));
   };
 }

@@ -2,7 +2,7 @@
 import { box } from '../optics/outline.ts';
 import { fitFamily, OUTLINE_FAMILIES, type OutlineFamily } from '../optics/outlineFamily.ts';
 import { recentre } from '../optics/outlineShape.ts';
-import type { Fault } from './answer.ts';
+import type { Fault } from './fault.ts';
 import { type FrameShape, ownFrameShape } from './frameShape.ts';
 import type { OwnFrame } from './request.ts';
 

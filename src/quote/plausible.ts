@@ -2,7 +2,7 @@
  * Entries that cannot be meant: each fault says what is expected. The worksheet shows the same sentences where the
  * shopper typed. Ranges hold every prescription that is realistic; what the shop can make is for the rules.
  */
-import type { Fault } from './answer.ts';
+import type { Fault } from './fault.ts';
 import type { BothEyes, EyeRequest, FitRequest, PairRequest, PrismRequest } from './request.ts';
 
 /** Inclusive limits of an entry, with its unit. */

@@ -6,8 +6,9 @@ import type { PricedLenses, PricedPair } from '../pricing/pair.ts';
 import { type PricedOrder, priceOrder } from '../pricing/priceOrder.ts';
 import { round2 } from '../rules/round.ts';
 import type { EyeSituation, Situation } from '../rules/situation.ts';
-import type { Fault, PriceAnswer } from './answer.ts';
-import type { JudgedPair } from './quote.ts';
+import type { PriceAnswer } from './answer.ts';
+import type { Fault } from './fault.ts';
+import type { ShopFrame } from './frameShape.ts';
 import type { QuoteRequest } from './request.ts';
 
 /** What is priced of lenses: their options and the strength of the stronger eye. */
@@ -29,16 +30,22 @@ export function pricedLenses(situation: Situation): PricedLenses {
 }
 
 /** What is priced of a pair. */
-export const pricedPair = ({ resolved, situation }: JudgedPair): PricedPair => ({
+const pricedPair = ({ resolved, situation }: Judged): PricedPair => ({
   frame: resolved.shopFrame,
   lenses: pricedLenses(situation),
 });
+
+/** What pricing needs of a judged pair. */
+interface Judged {
+  readonly resolved: { readonly shopFrame: ShopFrame | null };
+  readonly situation: Situation;
+}
 
 /** The order's price; null with the faults added where the destination or exemption is not known. */
 export function priceOf(
   offer: Offer,
   request: QuoteRequest,
-  pairs: readonly JudgedPair[],
+  pairs: readonly Judged[],
   faults: Fault[],
 ): PricedOrder | null {
   const reply = priceOrder(offer, pairs.map(pricedPair), {

@@ -4,21 +4,12 @@
  */
 import type { Offer } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
-import type { Fault, PairAnswer, Reply } from './answer.ts';
-import { hardest, judge, toFinding, verdictOf } from './judge.ts';
-import { pairFaults } from './plausible.ts';
+import type { Reply } from './answer.ts';
+import type { Fault } from './fault.ts';
+import { hardest } from './judge.ts';
+import { judgePair } from './judgePair.ts';
 import { priceAnswer, priceOf } from './priced.ts';
-import { lensAnswer } from './report.ts';
-import type { PairRequest, QuoteRequest } from './request.ts';
-import { type ResolvedPair, resolvePair } from './resolve.ts';
-import { situate } from './situation.ts';
-
-/** A pair with everything that is known of it. */
-export interface JudgedPair {
-  readonly resolved: ResolvedPair;
-  readonly situation: ReturnType<typeof situate>;
-  readonly answer: PairAnswer;
-}
+import type { QuoteRequest } from './request.ts';
 
 /** The answer to a request, or every fault in it. Pure: the date is in the request. */
 export function quote(offer: Offer, request: QuoteRequest): Reply {
@@ -34,33 +25,6 @@ export function quote(offer: Offer, request: QuoteRequest): Reply {
       verdict: hardest(answers.map(({ verdict }) => verdict)),
       pairs: answers,
       price: priceAnswer(price, (key, figures) => say(offer.words, key, figures)),
-    },
-  };
-}
-
-/** One pair judged; null with the faults added where it cannot be read. */
-export function judgePair(
-  offer: Offer,
-  date: string,
-  request: PairRequest,
-  path: string,
-  faults: Fault[],
-): JudgedPair | null {
-  const implausible = pairFaults(request, path);
-  faults.push(...implausible);
-  const resolved = resolvePair(offer, request, path, faults);
-  if (resolved === null || implausible.length > 0) return null;
-  const situation = situate(offer.shop.habits, date, request, resolved.frame, resolved.lenses);
-  const outcomes = judge(situation);
-  return {
-    resolved,
-    situation,
-    answer: {
-      verdict: verdictOf(outcomes),
-      findings: outcomes.map((outcome) => toFinding(offer.words, outcome)),
-      right: lensAnswer(situation, situation.right),
-      left: lensAnswer(situation, situation.left),
-      alternatives: [],
     },
   };
 }

@@ -3,7 +3,7 @@ import * as z from 'zod/mini';
 import { isCivilDate } from '../catalogue/civilDate.ts';
 import { USES } from '../catalogue/design.ts';
 import { MOUNTINGS } from '../catalogue/frame.ts';
-import type { Fault } from './answer.ts';
+import type { Fault } from './fault.ts';
 import { BLANK_CHOICES, type QuoteRequest, WEARERS } from './request.ts';
 
 const finite = z.number();

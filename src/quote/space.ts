@@ -3,16 +3,15 @@
  * tint and coating cannot change is computed once for all of them; nothing is kept from one prescription to the next.
  */
 import type { Offer } from '../catalogue/catalogue.ts';
-import { pricer } from '../pricing/priceOrder.ts';
 import type { Level, Outcome } from '../rules/finding.ts';
 import { RULES } from '../rules/rules.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { Verdict } from './answer.ts';
-import { pricedLenses } from './priced.ts';
 import type { PairRequest, QuoteRequest } from './request.ts';
 import { type ResolvedPair, resolvePair } from './resolve.ts';
 import { situate } from './situation.ts';
 import { stockRangesFor } from './stockBlank.ts';
+import { orderTotal } from './total.ts';
 
 /** One package. Lens options by id; the situation is that of its lenses, shared with others like it. */
 export interface Package {
@@ -34,7 +33,8 @@ export function packagesOf(offer: Offer, request: QuoteRequest, at: number): rea
   const present = request.pairs[at];
   const resolved = present && resolvePair(offer, present, '', []);
   if (!present || !resolved) return [];
-  const total = totalFor(offer, request, at, resolved);
+  const ofOrder = orderTotal(offer, request, at);
+  const total = (situation: Situation) => ofOrder(resolved.shopFrame, situation);
   return offer.designs.flatMap((design) =>
     offer.materials.flatMap((material) =>
       lensPackages(offer, request.date, present, resolved, { design, material }, total),
@@ -90,24 +90,3 @@ const harder = (one: Level | null, other: Level | null) => (rank(one) >= rank(ot
 
 const hardestLevel = (outcomes: readonly Outcome[]): Level | null =>
   outcomes.reduce<Level | null>((most, { level }) => harder(most, level), null);
-
-/** The total of the order with a situation in place of the pair at `at`; null where there are no terms for it. */
-function totalFor(offer: Offer, request: QuoteRequest, at: number, { shopFrame }: ResolvedPair): Total {
-  const asked = pricer(offer, {
-    date: request.date,
-    destination: request.destination ?? offer.shop.destination,
-    taxExemption: request.taxExemption ?? null,
-    codes: request.codes ?? [],
-  });
-  const others = request.pairs.map((pair, index) => {
-    const resolved = index === at ? null : resolvePair(offer, pair, '', []);
-    if (resolved === null) return null;
-    const situation = situate(offer.shop.habits, request.date, pair, resolved.frame, resolved.lenses);
-    return { frame: resolved.shopFrame, lenses: pricedLenses(situation) };
-  });
-  if (!asked.ok || others.some((other, index) => other === null && index !== at)) return () => null;
-  return (situation) => {
-    const own = { frame: shopFrame, lenses: pricedLenses(situation) };
-    return asked.totalMinor(others.map((other) => other ?? own));
-  };
-}

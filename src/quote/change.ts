@@ -1,0 +1,114 @@
+/** Changes to a package by what the shop has: the steps of a remedy, an alternative, a way out. */
+import type { Offer } from '../catalogue/catalogue.ts';
+import type { Frame } from '../catalogue/frame.ts';
+import type { PairRequest } from './request.ts';
+
+/** From the smallest change for a wearer to the largest. */
+export const CHANGE_KINDS = [
+  'blank',
+  'size',
+  'material',
+  'design',
+  'coating',
+  'tint',
+  'colourway',
+  'frame',
+] as const;
+export type ChangeKind = (typeof CHANGE_KINDS)[number];
+
+/** What is chosen instead; for a frame, its size and colourway too. */
+export interface PackageChange {
+  readonly kind: ChangeKind;
+  readonly value: string;
+  readonly size?: string;
+  readonly colourway?: string;
+}
+
+/** The package after the change. */
+export function withChange(pair: PairRequest, change: PackageChange): PairRequest {
+  const { kind, value } = change;
+  switch (kind) {
+    case 'frame': {
+      const { size, colourway, ...rest } = pair;
+      return { ...rest, frame: value, ...placed(change.size ?? size, change.colourway ?? colourway) };
+    }
+    case 'size':
+      return { ...pair, size: value };
+    case 'colourway':
+      return { ...pair, colourway: value };
+    case 'blank':
+      return { ...pair, lenses: { ...pair.lenses, blank: value as 'stock' | 'surfaced' } };
+    default:
+      return { ...pair, lenses: { ...pair.lenses, [kind]: value } };
+  }
+}
+
+const placed = (size: string | undefined, colourway: string | undefined) => ({
+  ...(size === undefined ? {} : { size }),
+  ...(colourway === undefined ? {} : { colourway }),
+});
+
+/** Every single change of one kind, in the order of the shop, the present choice left out. */
+export function changesOf(offer: Offer, pair: PairRequest, kind: ChangeKind): readonly PackageChange[] {
+  const frame = offer.frames.find(({ id }) => id === pair.frame);
+  const options: Readonly<Record<Exclude<ChangeKind, 'frame'>, readonly string[]>> = {
+    blank: ['stock', 'surfaced'],
+    size: frame?.sizes.map(({ id }) => id) ?? [],
+    material: offer.materials.map(({ id }) => id),
+    design: offer.designs.map(({ id }) => id),
+    coating: offer.coatings.map(({ id }) => id),
+    tint: offer.tints.map(({ id }) => id),
+    colourway: frame?.colourways.map(({ code }) => code) ?? [],
+  };
+  if (kind === 'frame') return typeof pair.frame === 'string' ? frameChanges(offer, pair.frame) : [];
+  return options[kind].filter((value) => value !== presentOf(pair, kind)).map((value) => ({ kind, value }));
+}
+
+function presentOf(pair: PairRequest, kind: Exclude<ChangeKind, 'frame'>): string | null | undefined {
+  if (kind === 'size') return pair.size;
+  if (kind === 'colourway') return pair.colourway;
+  return pair.lenses[kind];
+}
+
+/** Other frames, each size in the first colourway that can be had. */
+function frameChanges(offer: Offer, present: string): readonly PackageChange[] {
+  return offer.frames
+    .filter(({ id }) => id !== present)
+    .flatMap((frame) =>
+      frame.sizes.flatMap(({ id: size }) => {
+        const colourway = firstColourway(frame, size);
+        return colourway === null ? [] : [{ kind: 'frame' as const, value: frame.id, size, colourway }];
+      }),
+    );
+}
+
+function firstColourway(frame: Frame, size: string): string | null {
+  const can = frame.colourways.filter(
+    ({ code, stock }) =>
+      stock !== 'sold-out' && !frame.notOffered.some((not) => not.size === size && not.colourway === code),
+  );
+  return can[0]?.code ?? null;
+}
+
+/** A change as the shop names it. */
+export function changeName(offer: Offer, pair: PairRequest, { kind, value, size }: PackageChange): string {
+  const frame = offer.frames.find(({ id }) => id === (kind === 'frame' ? value : pair.frame));
+  const named = (list: readonly { readonly id: string; readonly name: string }[]) =>
+    list.find(({ id }) => id === value)?.name ?? value;
+  switch (kind) {
+    case 'design':
+      return named(offer.designs);
+    case 'material':
+      return named(offer.materials);
+    case 'tint':
+      return named(offer.tints);
+    case 'coating':
+      return named(offer.coatings);
+    case 'colourway':
+      return frame?.colourways.find(({ code }) => code === value)?.name ?? value;
+    case 'frame':
+      return `${frame?.model ?? value} ${size ?? ''}`.trim();
+    default:
+      return value;
+  }
+}

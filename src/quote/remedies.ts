@@ -1,0 +1,114 @@
+/**
+ * The nearest change in this shop that clears a finding: computed, never guessed. Every single change is judged, the
+ * smallest kind of change first and within a kind the cheapest; one is taken when the finding is gone and no rule
+ * stops what it did not stop before.
+ */
+import type { Offer } from '../catalogue/catalogue.ts';
+import { say } from '../catalogue/words.ts';
+import type { Outcome } from '../rules/finding.ts';
+import { round2 } from '../rules/round.ts';
+import type { Situation } from '../rules/situation.ts';
+import type { Finding, Remedy } from './answer.ts';
+import { CHANGE_KINDS, changeName, changesOf, type PackageChange, withChange } from './change.ts';
+import { judge, type RuleOutcome } from './judge.ts';
+import type { PairRequest } from './request.ts';
+import { resolvePair } from './resolve.ts';
+import { situate } from './situation.ts';
+import type { OrderTotal } from './total.ts';
+
+interface Candidate {
+  readonly change: PackageChange;
+  readonly situation: Situation;
+  readonly outcomes: readonly RuleOutcome[];
+  readonly totalMinor: number | null;
+}
+
+/** Remedies for findings of one pair, in their order; null where no single change of this shop clears one. */
+export function remediesFor(
+  offer: Offer,
+  date: string,
+  pair: PairRequest,
+  findings: readonly Finding[],
+  totalOf: OrderTotal,
+): readonly (Remedy | null)[] {
+  const wanted = findings.filter(({ level }) => level !== 'note');
+  if (wanted.length === 0) return findings.map(() => null);
+  const present = judged(offer, date, pair);
+  if (present === null) return findings.map(() => null);
+  const stopsBefore = new Set(present.outcomes.filter(isStop).map(keyOf));
+  const candidates = new Map<string, readonly Candidate[]>();
+  const ofKind = (kind: (typeof CHANGE_KINDS)[number]) => {
+    let list = candidates.get(kind);
+    if (list === undefined) {
+      list = candidatesOf(offer, date, pair, kind, totalOf).filter(({ outcomes }) =>
+        outcomes.every((outcome) => !isStop(outcome) || stopsBefore.has(keyOf(outcome))),
+      );
+      candidates.set(kind, list);
+    }
+    return list;
+  };
+  return findings.map((finding) => {
+    if (finding.level === 'note') return null;
+    for (const kind of CHANGE_KINDS) {
+      const found = ofKind(kind).find(({ outcomes }) => clears(outcomes, finding));
+      if (found) return worded(offer, pair, present.situation, found);
+    }
+    return null;
+  });
+}
+
+const isStop = ({ level }: Outcome) => level === 'stop';
+const keyOf = ({ rule, eye }: { readonly rule: string; readonly eye: string }) => `${rule} ${eye}`;
+const RANK = { note: 1, caution: 2, stop: 3 } as const;
+
+/** Gone for this eye, or no more than a note. */
+const clears = (outcomes: readonly RuleOutcome[], finding: Finding) =>
+  outcomes.every((outcome) => keyOf(outcome) !== keyOf(finding) || RANK[outcome.level] < RANK.caution);
+
+function judged(offer: Offer, date: string, pair: PairRequest) {
+  const resolved = resolvePair(offer, pair, '', []);
+  if (resolved === null) return null;
+  const situation = situate(offer.shop.habits, date, pair, resolved.frame, resolved.lenses);
+  return { shopFrame: resolved.shopFrame, situation, outcomes: judge(situation) };
+}
+
+/** All changes of a kind, judged, the cheapest first; those without a price last. */
+function candidatesOf(
+  offer: Offer,
+  date: string,
+  pair: PairRequest,
+  kind: (typeof CHANGE_KINDS)[number],
+  totalOf: OrderTotal,
+): readonly Candidate[] {
+  return changesOf(offer, pair, kind)
+    .flatMap((change) => {
+      const result = judged(offer, date, withChange(pair, change));
+      if (result === null) return [];
+      return [{ change, ...result, totalMinor: totalOf(result.shopFrame, result.situation) }];
+    })
+    .sort((one, other) => (one.totalMinor ?? Infinity) - (other.totalMinor ?? Infinity));
+}
+
+function worded(
+  offer: Offer,
+  pair: PairRequest,
+  before: Situation,
+  { change, situation }: Candidate,
+): Remedy {
+  const name = changeName(offer, pair, change);
+  const [fromMm, toMm] = [thickestMm(before), thickestMm(situation)];
+  const text = say(offer.words, `remedy.${change.kind}${change.kind === 'blank' ? `-${change.value}` : ''}`, {
+    name,
+  });
+  const figures =
+    fromMm === null || toMm === null || fromMm === toMm
+      ? ''
+      : ` ${say(offer.words, 'remedy.thickest', { fromMm, toMm })}`;
+  return { change, message: `${text}${figures}` };
+}
+
+/** Thickest edge of both lenses, mm; null where no lens could be computed. */
+function thickestMm({ right, left }: Situation): number | null {
+  if (right.lens === null || left.lens === null) return null;
+  return round2(Math.max(right.lens.thickest.mm, left.lens.thickest.mm));
+}
