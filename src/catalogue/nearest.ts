@@ -20,21 +20,31 @@ function distance(a: string, b: string): number {
   return last[b.length] ?? 0;
 }
 
-/** The known name closest to `name`, or null where none is near enough to be meant. Case does not count. */
+/** The one known name that was meant, or null where none is near or several are equally near. Case does not count. */
 export function nearest(name: string, known: Iterable<string>): string | null {
   const wanted = name.toLowerCase().slice(0, 60);
-  let best: string | null = null;
-  let least = Math.max(1, Math.floor(wanted.length / 3)) + 0.5;
+  let found: string[] = [];
+  let least = Math.max(1, Math.floor(wanted.length / 3));
   for (const candidate of known) {
     const plain = candidate.toLowerCase();
     if (Math.abs(plain.length - wanted.length) > least) continue;
-    const found = distance(wanted, plain);
-    if (found < least) {
-      best = candidate;
-      least = found;
-    }
+    const apart = distance(wanted, plain);
+    if (apart > least) continue;
+    found = apart < least ? [candidate] : [...found, candidate];
+    least = apart;
   }
-  return best;
+  return found.length === 1 ? (found[0] ?? null) : found.length > 1 ? null : begunAlike(wanted, known);
+}
+
+/** `templeLength` was meant as `temple`. */
+function begunAlike(wanted: string, known: Iterable<string>): string | null {
+  const alike = [...known].filter((candidate) => {
+    const plain = candidate.toLowerCase();
+    return (
+      Math.min(plain.length, wanted.length) >= 4 && (plain.startsWith(wanted) || wanted.startsWith(plain))
+    );
+  });
+  return alike.length === 1 ? (alike[0] ?? null) : null;
 }
 
 /** `a`, `b` or `c`; long lists are cut after `most` names. */

@@ -27,6 +27,11 @@ function excerpt(fault: ContentFault): string[] {
   ];
 }
 
+/** A file without text, or one that is not there, has no line to show. */
+function isWholeFile({ sourceLine, line, column }: ContentFault): boolean {
+  return sourceLine === '' && line === 1 && column === 1;
+}
+
 /** The path as it is written in faults: `sizes.0.a`. */
 export function pathText(fault: Pick<ContentFault, 'path'>): string {
   return printable(fault.path.join('.'));
@@ -37,7 +42,7 @@ export function printFault(fault: ContentFault): string {
   const path = fault.path.length === 0 ? '' : `${pathText(fault)}: `;
   return [
     `${printable(fault.file)}:${fault.line}:${fault.column} ${path}${FAULTS[fault.code]} [${fault.code}]`,
-    ...excerpt(fault),
+    ...(isWholeFile(fault) ? [] : excerpt(fault)),
     `  expected: ${printable(fault.expected)}`,
     `  found:    ${printable(fault.received)}`,
     `  to do:    ${printable(fault.hint)}`,

@@ -116,7 +116,7 @@ function unknown(origin: Origin, path: FieldPath, id: string, space: Space, ids:
   const meant = nearest(id, ids);
   return faultAt(origin, path, {
     code: 'unknown-reference',
-    expected: `the id of a ${space}: ${listNames([...ids].sort())}`,
+    expected: `the id of ${space === 'outline' ? 'an' : 'a'} ${space}: ${listNames([...ids].sort())}`,
     received: `"${id}"`,
     hint: meant === null ? `Use one of these, or add the ${space}.` : `Did you mean "${meant}"?`,
   });

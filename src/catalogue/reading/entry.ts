@@ -1,5 +1,6 @@
 /** One content file read with its schema: the value, and for every path in it the place to point at. */
 import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
+import { nearest } from '../nearest.ts';
 import { parseWith, type Schema, type SchemaIssue } from '../schema/parse.ts';
 import { splitFrontMatter } from './frontMatter.ts';
 import { explainIssue } from './issueFault.ts';
@@ -46,8 +47,18 @@ export function readEntry<T>(id: string, origin: Origin, schema: Schema<T>): Ent
     id,
     origin,
     value: null,
-    faults: [...origin.faults, ...parsed.issues.map((issue) => place(origin, issue))],
+    faults: [...origin.faults, ...worthTelling(parsed.issues).map((issue) => place(origin, issue))],
   };
+}
+
+/** A misspelt field is also missing under its right name: one fault is enough. */
+function worthTelling(issues: readonly SchemaIssue[]): readonly SchemaIssue[] {
+  const meant = new Set<string>();
+  for (const { kind, path, choices = [] } of issues) {
+    const name = kind === 'unknown-key' ? nearest(String(path.at(-1)), choices) : null;
+    if (name !== null) meant.add([...path.slice(0, -1), name].join('\0'));
+  }
+  return issues.filter(({ kind, path }) => kind !== 'missing' || !meant.has(path.join('\0')));
 }
 
 function place(origin: Origin, issue: SchemaIssue): ContentFault {

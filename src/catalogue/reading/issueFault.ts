@@ -35,7 +35,7 @@ export function describe(value: unknown, source: string | null): string {
   if (typeof value === 'string') return `the text ${cut(JSON.stringify(value))}`;
   if (typeof value === 'number') return `the number ${shown}`;
   if (typeof value === 'boolean') return `the word ${shown}, which means yes or no`;
-  if (Array.isArray(value)) return `a list of ${value.length}`;
+  if (Array.isArray(value)) return shown.startsWith('[') ? `the list ${shown}` : `a list of ${value.length}`;
   const keys = Object.keys(value);
   return keys.length === 0 ? 'a group without fields' : `a group with ${cut(listNames(keys, 6))}`;
 }
@@ -49,21 +49,21 @@ const YES = /^(?:yes|on|y|true)$/i;
 const NO = /^(?:no|off|n|false)$/i;
 
 function suggest(issue: SchemaIssue, value: unknown, source: string | null): string {
-  const { choices = [], wanted } = issue;
-  if (value === null || value === undefined) return 'Write the value behind the colon.';
+  const { choices = [], wanted = [] } = issue;
+  if (value === null || value === undefined)
+    return 'Write the value behind the colon, in quotes if it begins with #.';
   if (typeof value === 'string') {
     const meant = nearest(value, choices);
     if (meant !== null) return `Did you mean ${meant}?`;
-    if (wanted === 'boolean' && YES.test(value)) return 'Write true.';
-    if (wanted === 'boolean' && NO.test(value)) return 'Write false.';
-    if (wanted === 'number' || wanted === 'int') return suggestNumber(value);
-    if (wanted === 'array') return `Write [${value}].`;
+    if (wanted.includes('boolean') && YES.test(value)) return 'Write true.';
+    if (wanted.includes('boolean') && NO.test(value)) return 'Write false.';
+    if (wanted.includes('number') || wanted.includes('int')) return suggestNumber(value);
   }
-  if (wanted === 'string' && typeof value === 'number')
-    return `Put it in quotes: "${cut(source ?? String(value))}".`;
-  if (wanted === 'string' && typeof value === 'boolean')
-    return `Put it in quotes: "${source ?? String(value)}".`;
-  if (wanted === 'array' && typeof value !== 'object') return `Write [${cut(source ?? String(value))}].`;
+  if (typeof value !== 'object') {
+    const written = cut(source ?? String(value));
+    if (wanted.includes('array')) return `Write [${written}].`;
+    if (wanted.includes('string') && typeof value !== 'string') return `Put it in quotes: "${written}".`;
+  }
   return `Write ${issue.expected}.`;
 }
 

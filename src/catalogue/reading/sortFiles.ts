@@ -26,8 +26,7 @@ export function sortFiles(files: readonly SourceFile[], root: string): Sorted {
   ) as unknown as Sorted['entries'];
   const sorted: Sorted = { shop: null, words: [], entries, faults: [] };
   const taken = new Map<string, string>();
-  for (const file of files.toSorted((a, b) => (a.path < b.path ? 1 : -1)).reverse()) {
-    const placed = placeFile(root, file.path.slice(root.length + 1));
+  for (const { file, placed } of inOrder(files, root)) {
     if (placed.kind === 'ignored') continue;
     const twin = taken.get(file.path.toLowerCase());
     if (twin !== undefined) {
@@ -46,6 +45,13 @@ export function sortFiles(files: readonly SourceFile[], root: string): Sorted {
     else sorted.entries[placed.kind].push({ id: placed.id, origin });
   }
   return sorted;
+}
+
+/** By path, those with a wrong name last: of two files of one name the good one counts. */
+function inOrder(files: readonly SourceFile[], root: string) {
+  const placed = files.map((file) => ({ file, placed: placeFile(root, file.path.slice(root.length + 1)) }));
+  const isWrong = (one: (typeof placed)[number]) => (one.placed.kind === 'fault' ? 1 : 0);
+  return placed.toSorted((a, b) => isWrong(a) - isWrong(b) || (a.file.path < b.file.path ? -1 : 1));
 }
 
 /** A file without text still has its id, so that nothing that names it is called unknown. */

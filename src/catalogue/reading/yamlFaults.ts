@@ -58,6 +58,7 @@ interface Explanation {
 }
 
 const EXPLAINED: Readonly<Partial<Record<ErrorCode, Explanation>>> = {
+  BAD_ALIAS: { received: 'a star or an ampersand without a name', hint: 'Put it in quotes: "*".' },
   BAD_INDENT: {
     received: 'a line with another indent, or a bracket that is still open above it',
     hint: 'Indent the fields of one group alike, by two spaces a level, and close every [ and {.',
@@ -93,6 +94,12 @@ const EXPLAINED: Readonly<Partial<Record<ErrorCode, Explanation>>> = {
   TAG_RESOLVE_FAILED: { received: 'a tag', hint: 'Remove the tag, or quote the text if it begins with !.' },
 };
 
+/** The parser's first word on it is about the colon of the line below. */
+const DEEPER: Explanation = {
+  received: 'a value here, and a field in the next line that is indented deeper',
+  hint: 'Indent the next line like this one.',
+};
+
 /**
  * The syntax errors worth showing: the first, since later ones mostly follow from it, and every tab.
  */
@@ -100,7 +107,8 @@ export function explainSyntax(errors: readonly YAMLParseError[]): PlacedDetail[]
   const tabs = errors.filter((error) => error.code === 'TAB_AS_INDENT').map(tabFault);
   const first = errors.find((error) => error.code !== 'TAB_AS_INDENT');
   if (first === undefined || tabs.length > 0) return tabs;
-  const { received, hint } = EXPLAINED[first.code] ?? {
+  const deeper = errors.some(({ code, pos }) => code === 'MULTILINE_IMPLICIT_KEY' && pos[0] === first.pos[0]);
+  const { received, hint } = (deeper ? DEEPER : EXPLAINED[first.code]) ?? {
     received: first.message,
     hint: 'Compare it with a file that works.',
   };

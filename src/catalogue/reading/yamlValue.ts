@@ -23,6 +23,8 @@ class Walk {
   readonly document: Document;
   values = 0;
   overfull = false;
+  /** A value could not be followed: what a schema says of the rest would mislead. */
+  incomplete = false;
 
   constructor(document: Document) {
     this.document = document;
@@ -39,11 +41,15 @@ class Walk {
     this.values += 1;
     if (depth > DEEPEST || this.values > MOST_VALUES) {
       this.overfull = true;
+      this.incomplete = true;
       return this.fault(node, yamlFaults.tooMuch(depth > DEEPEST ? DEEPEST : null));
     }
     if (isAlias(node)) {
       const target = node.resolve(this.document);
-      if (target === undefined) return this.fault(node, yamlFaults.deadAlias(node.source));
+      if (target === undefined) {
+        this.incomplete = true;
+        return this.fault(node, yamlFaults.deadAlias(node.source));
+      }
       return this.valueOf(target, depth + 1);
     }
     if (node.tag !== undefined) this.fault(node, yamlFaults.tag(node.tag));
@@ -93,5 +99,5 @@ export function readYaml(text: string): YamlValue {
   if (broken.length > 0) return { document, value: undefined, faults: broken };
   const walk = new Walk(document);
   const value = walk.valueOf(document.contents, 0);
-  return { document, value, faults: walk.faults };
+  return { document, value: walk.incomplete ? undefined : value, faults: walk.faults };
 }

@@ -1,6 +1,6 @@
 /** Prices and rates: quoted decimal strings in the files, whole numbers afterwards. */
 import * as z from 'zod/mini';
-import { parseDecimal } from '../../money/decimal.ts';
+import { parseDecimal, toDecimal } from '../../money/decimal.ts';
 import { type MoneyFields, refuse } from './fields.ts';
 
 /** What a shop's currency means for its prices. */
@@ -28,6 +28,13 @@ function meantBy(value: string, digits: number): string | null {
   return parsed.ok ? plain : parsed.fault.meant;
 }
 
+/** The amounts below and above one with too many decimals. */
+function neighbours(value: string, digits: number): string[] {
+  const [units = '', fraction = ''] = value.split('.');
+  const kept = Number(units.replace('-', '') + fraction.slice(0, digits).padEnd(digits, '0'));
+  return [kept, kept + 1].map((minor) => toDecimal(value.startsWith('-') ? -minor : minor, digits));
+}
+
 /** An amount of the shop's currency in minor units; below 0 only where `signed`. */
 function amount(currency: Currency, signed: boolean) {
   const expected = expectedPrice(currency, signed);
@@ -47,7 +54,7 @@ function amount(currency: Currency, signed: boolean) {
           meant !== null && !parsed.ok
             ? `Write "${meant}".`
             : tooFine
-              ? 'Round it as the currency is paid.'
+              ? `Round it: "${neighbours(value, digits).join('" or "')}".`
               : negative
                 ? 'Write it without a minus.'
                 : 'Write digits and a point only.',

@@ -8,8 +8,8 @@ export interface SchemaIssue {
   /** For an unknown key the key itself is the last part. */
   readonly path: FieldPath;
   readonly expected: string;
-  /** The type that was wanted, where a plain one was. */
-  readonly wanted?: string | undefined;
+  /** The types that would do. */
+  readonly wanted?: readonly string[];
   /** What could have been written instead: words of a list, or fields. */
   readonly choices?: readonly string[] | undefined;
   /** From a check of our own. */
@@ -59,7 +59,7 @@ function flatten(issue: ZodIssue, raw: unknown, base: FieldPath): SchemaIssue[] 
     : issue.code === 'invalid_type' || issue.code === 'invalid_union'
       ? 'type'
       : 'value';
-  return [{ kind, path, expected: issue.message, wanted: wantedType(issue), choices: choicesOf(issue) }];
+  return [{ kind, path, expected: issue.message, wanted: wantedTypes(issue), choices: choicesOf(issue) }];
 }
 
 /** The form that the author had in mind: of those whose outer type fits, the one with the fewest issues. */
@@ -75,11 +75,9 @@ function meantBranch(branches: readonly (readonly ZodIssue[])[]): readonly ZodIs
   );
 }
 
-function wantedType(issue: ZodIssue): string | undefined {
-  if (issue.code === 'invalid_type') return issue.expected;
-  if (issue.code !== 'invalid_union') return undefined;
-  const types = issue.errors.flatMap((branch) => branch.map(wantedType)).filter((type) => type !== undefined);
-  return types.length === 1 ? types[0] : undefined;
+function wantedTypes(issue: ZodIssue): readonly string[] {
+  if (issue.code === 'invalid_type') return [issue.expected];
+  return issue.code === 'invalid_union' ? issue.errors.flatMap((branch) => branch.flatMap(wantedTypes)) : [];
 }
 
 function choicesOf(issue: ZodIssue): readonly string[] | undefined {

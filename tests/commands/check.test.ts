@@ -1,0 +1,37 @@
+import { spawnSync } from 'node:child_process';
+import { fileURLToPath } from 'node:url';
+import { describe, expect, it } from 'vitest';
+
+const root = fileURLToPath(new URL('../..', import.meta.url));
+
+function check(...folders: string[]) {
+  const run = spawnSync(process.execPath, ['src/commands/check.ts', ...folders], {
+    cwd: root,
+    encoding: 'utf8',
+  });
+  return { status: run.status, out: run.stdout, error: run.stderr };
+}
+
+describe('npm run check', () => {
+  it('counts what a faultless shop holds', () => {
+    expect(check('tests/fixtures/faulty/shop')).toEqual({
+      status: 0,
+      out: 'Quay Optical: 2 frames in 2 sizes, 2 designs, 2 materials, 2 tints, 1 coating, 2 promotions, 1 page. No faults.\n',
+      error: '',
+    });
+  });
+
+  it('prints every fault and ends with status 1', () => {
+    const { status, out, error } = check('tests/fixtures/faulty/shop/lenses');
+    expect(status).toBe(1);
+    expect(out).toBe('');
+    expect(error).toContain(
+      'tests/fixtures/faulty/shop/lenses/shop.yaml:1:1 a file is missing [missing-file]',
+    );
+    expect(error).toContain('[unknown-file]');
+  });
+
+  it('names the folder that is not there', () => {
+    expect(check('nowhere').error).toContain('nowhere:1:1 this file cannot be read [unreadable]');
+  });
+});
