@@ -54,7 +54,7 @@ describe('a horizontal chord', () => {
       fc.property(outline, real(-0.95, 0.95), (lens, share) => {
         const y = share * box(lens).maxY;
         const across = horizontalChord(lens, y);
-        const up = verticalChord(rotate(lens, -90), y);
+        const up = verticalChord(rotate(lens, 90), -y);
         expectNear(across?.leftMm ?? Number.NaN, up?.bottomMm ?? 0, 1e-6, 'mm');
         expectNear(across?.rightMm ?? Number.NaN, up?.topMm ?? 0, 1e-6, 'mm');
       }),
