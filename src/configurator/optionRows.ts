@@ -10,6 +10,10 @@ export interface OptionRow {
   readonly id: string;
   readonly name: string;
   readonly summary: string;
+  /** Colours of a tint's states, for a chip; empty for other options. */
+  readonly colours: readonly string[];
+  /** Light that a tint lets through in its states, or that a coated face reflects: 0 to 1, from least to most. */
+  readonly shares: readonly number[];
   readonly mark: Mark;
   readonly reasons: readonly string[];
   /** Thickest edge of both lenses, mm. */
@@ -38,11 +42,24 @@ export function optionRows(
 ): readonly OptionRow[] {
   return optionsOf(data, kind).map(({ id, name, summary }) => {
     const report = reports.find((one) => one.id === id);
-    return { id, name, summary, ...judged(report) };
+    return { id, name, summary, ...declared(data, kind, id), ...judged(report) };
   });
 }
 
-function judged(report: OptionReport | undefined): Omit<OptionRow, 'id' | 'name' | 'summary'> {
+/** What is known of an option whatever the prescription. */
+function declared(data: ShopData, kind: LensChoice, id: string): Pick<OptionRow, 'colours' | 'shares'> {
+  if (kind === 'tint') {
+    const states = data.tints.find((one) => one.id === id)?.states ?? [];
+    const shares = states.map(({ transmittance }) => transmittance).sort((one, other) => one - other);
+    return { colours: states.map(({ colour }) => colour), shares };
+  }
+  const left = kind === 'coating' ? data.coatings.find((one) => one.id === id)?.residualReflectance : null;
+  return { colours: [], shares: left === null || left === undefined ? [] : [left] };
+}
+
+function judged(
+  report: OptionReport | undefined,
+): Omit<OptionRow, 'id' | 'name' | 'summary' | 'colours' | 'shares'> {
   if (report === undefined)
     return { mark: 'open', reasons: [], thickestMm: null, massG: null, differenceMinor: null };
   const findings = report.findings.filter(({ rule }) => !ASKING.includes(rule));
@@ -56,5 +73,20 @@ function judged(report: OptionReport | undefined): Omit<OptionRow, 'id' | 'name'
     thickestMm,
     massG,
     differenceMinor,
+  };
+}
+
+/** Which figures tell the rows apart; a column of the same figure, or of none, says nothing. */
+export function tellingColumns(rows: readonly OptionRow[]): {
+  readonly thickest: boolean;
+  readonly mass: boolean;
+  readonly shares: boolean;
+} {
+  const differ = (values: readonly (number | null)[]) =>
+    new Set(values.filter((value) => value !== null)).size > 1;
+  return {
+    thickest: differ(rows.map(({ thickestMm }) => thickestMm)),
+    mass: differ(rows.map(({ massG }) => massG)),
+    shares: rows.some(({ shares }) => shares.length > 0),
   };
 }

@@ -1,4 +1,5 @@
 /** The prescription part of the worksheet becomes that of a request. */
+import { isCivilDate } from '../catalogue/civilDate.ts';
 import type { Eye } from '../optics/types.ts';
 import type { EyeRequest, PrescriptionRequest, PrismRequest } from '../quote/request.ts';
 import { PRISM_ROWS } from './fields.ts';
@@ -63,13 +64,13 @@ export function readPrescription(reader: Reader): ReadPrescription {
   const left = readEye(reader, 'left');
   const vertexDistance = reader.number('vertexTested', 'plain');
   const issued = reader.text('issued');
-  if (issued !== '' && !/^\d{4}-\d{2}-\d{2}$/.test(issued)) reader.fault('issued', 'not-a-date');
+  if (issued !== '' && !isCivilDate(issued)) reader.fault('issued', 'not-a-date');
   return {
     prescription: {
       right: right.eye,
       left: left.eye,
       ...(vertexDistance === undefined ? {} : { vertexDistance }),
-      ...(/^\d{4}-\d{2}-\d{2}$/.test(issued) ? { issued } : {}),
+      ...(isCivilDate(issued) ? { issued } : {}),
     },
     prismRows: { right: right.prismRows, left: left.prismRows },
   };

@@ -15,8 +15,8 @@ export function EyeRow({ eye }: { readonly eye: Eye }) {
   const told: [Name, string][] = [
     ...POWERS.map((name): [Name, string] => [`${eye}.${name}`, t(`prescription.${name}`)]),
     ...PRISM_ROWS.flatMap((row): [Name, string][] => [
-      [`${eye}.prism${row}.amount`, t(row === 1 ? 'prescription.prism' : 'prescription.secondPrism')],
-      [`${eye}.prism${row}.base`, t(row === 1 ? 'prescription.base' : 'prescription.secondBase')],
+      [`${eye}.prism${row}.amount`, t(`prescription.prism${row}`)],
+      [`${eye}.prism${row}.base`, t(`prescription.base${row}`)],
     ]),
   ];
   return (
@@ -43,15 +43,11 @@ export function EyeRow({ eye }: { readonly eye: Eye }) {
             <Field
               name={`${eye}.prism${row}.amount`}
               of={of}
-              label={t(row === 1 ? 'prescription.prism' : 'prescription.secondPrism')}
+              label={t(`prescription.prism${row}`)}
               unit={t('unit.prism')}
               digits
             />
-            <BaseField
-              name={`${eye}.prism${row}.base`}
-              of={of}
-              label={t(row === 1 ? 'prescription.base' : 'prescription.secondBase')}
-            />
+            <BaseField name={`${eye}.prism${row}.base`} of={of} label={t(`prescription.base${row}`)} />
           </div>
         ))}
       </div>

@@ -27,7 +27,7 @@ export function Field({ name, label, of, unit, digits = false, type = 'text', ma
       <label for={id}>
         {of && <span class="ws-unseen">{of}: </span>}
         {label}
-        {unit && <span class="ws-unit"> {unit}</span>}
+        {unit && <span class="ws-unit">, {unit}</span>}
         {mark && <span class="ws-needed"> {mark}</span>}
       </label>
       <input

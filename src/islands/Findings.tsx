@@ -1,6 +1,8 @@
 /** What stands against the pair, what to mind and what to know; before that, what is to be mended or still needed. */
 import { useStore } from '@nanostores/preact';
 import { say } from '../catalogue/words.ts';
+import { fieldName } from '../configurator/fieldName.ts';
+import type { Field } from '../configurator/fields.ts';
 import type { Finding } from '../quote/answer.ts';
 import { Sign } from './Mark.tsx';
 import { idOf, useSheet } from './sheet.ts';
@@ -19,13 +21,14 @@ export function Findings() {
           <ul class="ws-list">
             {faults.map(({ field, message, expected }) => (
               <li key={`${field} ${message}`}>
-                {field === null ? message : <a href={`#${idOf(field)}`}>{message}</a>} {expected}
+                {field !== null && <FieldLink field={field} />}
+                {t('fault.expected', { message, expected })}
               </li>
             ))}
           </ul>
         </>
       )}
-      {needs.length > 0 && (
+      {faults.length === 0 && needs.length > 0 && (
         <>
           <p class="ws-head">{t('ticket.needsText')}</p>
           <ul class="ws-list">
@@ -44,16 +47,34 @@ export function Findings() {
   );
 }
 
+/** Leads to a field without putting anything into the address. */
+function FieldLink({ field }: { readonly field: Field }) {
+  const { t } = useSheet();
+  const id = idOf(field);
+  const go = (event: Event) => {
+    event.preventDefault();
+    document.getElementById(id)?.focus();
+  };
+  return (
+    <>
+      <a href={`#${id}`} onClick={go}>
+        {fieldName(t, field)}
+      </a>
+      {': '}
+    </>
+  );
+}
+
 function FindingItem({ finding }: { readonly finding: Finding }) {
   const { t, data } = useSheet();
   const { rule, level, message } = finding;
   return (
     <li class={`ws-finding ws-${level}`}>
       <p class="ws-finding-title">
-        <Sign kind={SIGNS[level]} /> <span class="ws-level">{t(`ticket.${level}`)}</span>{' '}
-        {say(data.words, `rule.${rule}.title`)}
+        <Sign kind={SIGNS[level]} />{' '}
+        {t('ticket.named', { level: t(`ticket.${level}`), title: say(data.words, `rule.${rule}.title`) })}
       </p>
-      <p>{message}</p>
+      <p>{message}</p>{' '}
       <details>
         <summary>{t('ticket.why')}</summary>
         <p>{say(data.words, `rule.${rule}.why`)}</p>

@@ -12,7 +12,7 @@ const SIGNS: Readonly<Record<Kind, string>> = {
 /** A sign of one of the marks, hidden from those who hear the words beside it. */
 export function Sign({ kind }: { readonly kind: Kind }) {
   return (
-    <svg class="ws-sign" viewBox="0 0 16 16" aria-hidden="true">
+    <svg class={`ws-sign ws-${kind}`} viewBox="0 0 16 16" aria-hidden="true">
       <path d={SIGNS[kind]} />
     </svg>
   );

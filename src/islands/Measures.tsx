@@ -28,27 +28,29 @@ export function Measures() {
           { value: 'both', label: t('measures.both') },
         ]}
       />
-      {single ? (
-        <div class="ws-line">
-          <Single name="pd.both" label={t('measures.pdBoth')} mark={needed(true)} />
-          <Single name="nearPd.both" label={t('measures.nearPdBoth')} />
-        </div>
-      ) : (
-        <>
-          <Pair name="pd" legend={t('measures.pdEach')} mark={needed(true)} />
-          <Pair name="nearPd" legend={t('measures.nearPdEach')} />
-        </>
-      )}
-      <Pair
-        name="fittingHeight"
-        legend={t('measures.fittingHeight')}
-        mark={needed(Boolean(design?.corridor))}
-      />
-      <Pair
-        name="segmentHeight"
-        legend={t('measures.segmentHeight')}
-        mark={needed(Boolean(design?.segment))}
-      />
+      <div class="ws-measures">
+        {single ? (
+          <div class="ws-line">
+            <Single name="pd.both" label={t('measures.pdBoth')} mark={power ? t('measures.always') : null} />
+            <Single name="nearPd.both" label={t('measures.nearPdBoth')} />
+          </div>
+        ) : (
+          <>
+            <Pair name="pd" legend={t('measures.pdEach')} mark={power ? t('measures.always') : null} />
+            <Pair name="nearPd" legend={t('measures.nearPdEach')} />
+          </>
+        )}
+        <Pair
+          name="fittingHeight"
+          legend={t('measures.fittingHeight')}
+          mark={needed(Boolean(design?.corridor))}
+        />
+        <Pair
+          name="segmentHeight"
+          legend={t('measures.segmentHeight')}
+          mark={needed(Boolean(design?.segment))}
+        />
+      </div>
       <details class="ws-more">
         <summary>{t('measures.worn')}</summary>
         <div class="ws-line">

@@ -3,6 +3,7 @@
  * meanwhile, and the engine once somebody begins.
  */
 import { h, hydrate } from 'preact';
+import { civilDateAt } from '../catalogue/civilDate.ts';
 import type { Frame } from '../catalogue/frame.ts';
 import { consult, type Engine } from '../configurator/consult.ts';
 import type { Asked } from '../configurator/engineWorker.ts';
@@ -11,7 +12,6 @@ import { keep, recall } from '../configurator/keeping.ts';
 import type { Opening } from '../configurator/opening.ts';
 import type { ShopData } from '../configurator/shopData.ts';
 import { createWorksheet, type Worksheet as Stores } from '../configurator/worksheet.ts';
-import { civilDateAt } from '../catalogue/civilDate.ts';
 import { deviceShelf } from './deviceShelf.ts';
 import { Worksheet } from './Worksheet.tsx';
 
