@@ -46,6 +46,12 @@ describe('transposition', () => {
     expect(normalised(rx(1, 0, 45))).toEqual(rx(1));
   });
 
+  it('never writes a negative zero', () => {
+    expect(Object.is(normalised(rx(-0)).sphereD, 0)).toBe(true);
+    expect(Object.is(normalised(rx(-0, -1, 20)).sphereD, 0)).toBe(true);
+    expect(Object.is(toPowerVector(rx(-1)).j0D, 0) && Object.is(toPowerVector(rx(-1)).j45D, 0)).toBe(true);
+  });
+
   it('twice gives the same back', () => {
     fc.assert(
       fc.property(power, (p) => {

@@ -121,6 +121,23 @@ describe('an inspection', () => {
     expect(inspection.passed).toBeNull();
   });
 
+  it('passes by a text that was seen, and says what rests on memory only where it does', () => {
+    const good = pair('single-vision', lens(rx(-2)));
+    expect(inspect(good, ANSI_Z80_1_2015)).toMatchObject({ passed: true, fromMemory: false });
+    const polarised = { ...good, placed: { 'polarising-axis': { ordered: 180, measured: 180 } } };
+    expect(inspect(polarised, ANSI_Z80_1_2015)).toMatchObject({ passed: true, fromMemory: true });
+    const turned = { ...good, placed: { 'polarising-axis': { ordered: 180, measured: 10 } } };
+    expect(inspect(turned, ANSI_Z80_1_2015)).toMatchObject({ passed: null, fromMemory: true });
+    expect(inspect(turned, ANSI_Z80_1_2015, true)).toMatchObject({ passed: false });
+  });
+
+  it('names the item nearest to its limit as decisive', () => {
+    const close = inspect(pair('single-vision', lens(rx(-4, -1, 90), rx(-4, -1, 92))), ANSI_Z80_1_2015);
+    expect(close).toMatchObject({ passed: true, decisive: { item: 'axis', deviation: 2, limit: 3 } });
+    const exact = inspect(pair('progressive', lens(rx(-1))), NEW_JERSEY);
+    expect(exact.decisive).toMatchObject({ item: 'power', eye: 'right' });
+  });
+
   it('measures the polarising axis around the half turn', () => {
     const placed = { 'polarising-axis': { ordered: 180, measured: 2 } };
     const inspection = inspect({ ...pair('single-vision', lens(rx(-1))), placed }, ANSI_Z80_1_2015);
