@@ -14,6 +14,7 @@ export const FAULTS = {
   'no-front-matter': 'the file does not begin with its fields',
   'open-front-matter': 'the fields are not closed off',
   'empty-body': 'the text below the fields is missing',
+  'outside-picture': 'this picture would be fetched from another site',
   // YAML
   'yaml-syntax': 'this is not well-formed YAML',
   'yaml-tab': 'a tab indents this line',

@@ -33,7 +33,7 @@ function isWholeFile({ sourceLine, line, column }: ContentFault): boolean {
 }
 
 /** The path as it is written in faults: `sizes.0.a`. */
-export function pathText(fault: Pick<ContentFault, 'path'>): string {
+function pathText(fault: Pick<ContentFault, 'path'>): string {
   return printable(fault.path.join('.'));
 }
 

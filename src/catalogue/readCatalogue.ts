@@ -11,6 +11,7 @@ import { checkLenses } from './checks/lenses.ts';
 import { checkPromotions } from './checks/promotions.ts';
 import { checkReferences } from './checks/references.ts';
 import { checkShop } from './checks/shop.ts';
+import { checkTexts } from './checks/texts.ts';
 import { checkUsable } from './checks/usable.ts';
 import { checkWords } from './checks/words.ts';
 import { sound } from './content.ts';
@@ -33,6 +34,7 @@ const CHECKS = [
   checkLenses,
   checkPromotions,
   checkWords,
+  checkTexts,
   checkUsable,
 ] as const;
 

@@ -10,8 +10,19 @@ function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
 }
 
-const { positionals } = parseArgs({ allowPositionals: true });
-const reading = loadCatalogue(positionals[0] ?? 'content');
+/** The folder that was named; anything else on the line is a slip. */
+function folderToCheck(): string {
+  try {
+    const { positionals } = parseArgs({ allowPositionals: true });
+    if (positionals.length <= 1) return positionals[0] ?? 'content';
+    console.error(`Expected one folder at most, found ${positionals.length}. Usage: npm run check -- FOLDER`);
+  } catch (error) {
+    console.error(`${error instanceof Error ? error.message : error}\nUsage: npm run check -- FOLDER`);
+  }
+  process.exit(1);
+}
+
+const reading = loadCatalogue(folderToCheck());
 
 if (reading.ok) {
   const { shop, frames, designs, materials, tints, coatings, promotions, pages } = reading.catalogue;

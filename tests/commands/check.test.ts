@@ -34,4 +34,13 @@ describe('npm run check', () => {
   it('names the folder that is not there', () => {
     expect(check('nowhere').error).toContain('nowhere:1:1 this file cannot be read [unreadable]');
   });
+
+  it('says how it is used when it is asked otherwise', () => {
+    for (const wrong of [['--all'], ['a', 'b']]) {
+      const { status, error } = check(...wrong);
+      expect(status).toBe(1);
+      expect(error).toContain('Usage: npm run check -- FOLDER');
+      expect(error).not.toContain('    at ');
+    }
+  });
 });

@@ -29,7 +29,7 @@ function unknownKey(key: string, known: readonly string[]): FaultDetail {
 }
 
 /** A value as the owner sees it, cut to a line. */
-export function describe(value: unknown, source: string | null): string {
+function describe(value: unknown, source: string | null): string {
   if (value === undefined || value === null) return 'nothing';
   const shown = cut(source ?? JSON.stringify(value));
   if (typeof value === 'string') return `the text ${cut(JSON.stringify(value))}`;

@@ -17,3 +17,14 @@ for (const rule of ['th_open', 'td_open']) {
 export function renderMarkdown(body: string): string {
   return body.trim() === '' ? '' : markdown.render(body);
 }
+
+/** Addresses of pictures in the Markdown that lie on another site: a shop's pages ask nothing of others. */
+export function outsidePictures(body: string): string[] {
+  if (!body.includes('![')) return [];
+  return markdown
+    .parse(body, {})
+    .flatMap(({ children }) => children ?? [])
+    .filter(({ type }) => type === 'image')
+    .map((token) => String(token.attrGet('src') ?? ''))
+    .filter((src) => /^(?:[a-z][a-z0-9+.-]*:)?\/\//i.test(src));
+}

@@ -3,6 +3,7 @@
  * an issue is always that phrase.
  */
 import * as z from 'zod/mini';
+import { isCivilDate } from '../civilDate.ts';
 import type { FaultDetail } from '../fault.ts';
 
 /** What a check of our own says of a value; what was found is added later. */
@@ -118,20 +119,13 @@ export function civilDay() {
     z.transform((value, context) => {
       const [, year = '', month = '', day = ''] = DAY_FORM.exec(value) ?? [];
       const written = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
-      const exists = year !== '' && isDay(Number(year), Number(month), Number(day));
+      const exists = isCivilDate(written);
       if (exists && written === value) return value;
       const hint = exists ? `Write ${written}.` : 'Write year, month and day, such as 2026-11-25.';
       refuse(context, value, { code: 'wrong-date', expected: DAY, hint });
       return value;
     }),
   );
-}
-
-function isDay(year: number, month: number, day: number): boolean {
-  if (month < 1 || month > 12 || day < 1) return false;
-  const leap = (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
-  const days = month === 2 ? (leap ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
-  return day <= days;
 }
 
 /** `all`, or a list of ids. */
