@@ -7,10 +7,10 @@ import { parseArgs } from 'node:util';
 import { civilDateAt } from '../catalogue/civilDate.ts';
 import { loadCatalogue } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
+import { quoteWithAdvice } from '../quote/advice.ts';
 import type { Reply } from '../quote/answer.ts';
 import type { Fault } from '../quote/fault.ts';
 import { jsonSchema, SCHEMA_PARTS } from '../quote/jsonSchema.ts';
-import { quote } from '../quote/quote.ts';
 import { asWritten, readRequest } from '../quote/requestSchema.ts';
 
 const USAGE =
@@ -82,7 +82,7 @@ function answer({ values, positionals }: CommandLine): Reply {
   const today = civilDateAt(Date.now(), loaded.catalogue.shop.timeZone);
   const request = readRequest(read.json, today);
   if (!request.ok) return request;
-  const reply = quote(loaded.catalogue, request.request);
+  const reply = quoteWithAdvice(loaded.catalogue, request.request);
   return reply.ok ? reply : { ok: false, faults: asWritten(read.json, reply.faults) };
 }
 

@@ -61,7 +61,27 @@ export interface PairAnswer {
   readonly findings: readonly Finding[];
   readonly right: LensAnswer | null;
   readonly left: LensAnswer | null;
-  readonly alternatives: readonly never[];
+  readonly alternatives: readonly Alternative[];
+  /** The smallest set of changes that makes a refused package one that can be made; null where it is none. */
+  readonly wayOut: WayOut | null;
+}
+
+/** A package that is better in one way, and can be made. */
+export interface Alternative {
+  readonly aim: string;
+  readonly changes: readonly PackageChange[];
+  /** Millimetres, grams, degrees, percent or minor units, as the aim has it. */
+  readonly from: number;
+  readonly to: number;
+  readonly differenceMinor: number | null;
+  readonly message: string;
+}
+
+/** Changes that lead from a refused package to one that can be made. */
+export interface WayOut {
+  readonly changes: readonly PackageChange[];
+  readonly differenceMinor: number | null;
+  readonly message: string;
 }
 
 export interface PriceAnswer {

@@ -37,23 +37,20 @@ const lens = z.strictObject({
   estimate: nullable(z.string()),
 });
 
+const change = z.strictObject({
+  kind: z.enum(CHANGE_KINDS),
+  value: z.string(),
+  size: z.optional(z.string()),
+  colourway: z.optional(z.string()),
+});
+
 const finding = z.strictObject({
   rule: z.string(),
   level: z.enum(LEVELS),
   eye: z.enum(['right', 'left', 'both']),
   figures: z.record(z.string(), z.union([number, z.string()])),
   message: z.string(),
-  remedy: nullable(
-    z.strictObject({
-      change: z.strictObject({
-        kind: z.enum(CHANGE_KINDS),
-        value: z.string(),
-        size: z.optional(z.string()),
-        colourway: z.optional(z.string()),
-      }),
-      message: z.string(),
-    }),
-  ),
+  remedy: nullable(z.strictObject({ change, message: z.string() })),
 });
 
 const pair = z.strictObject({
@@ -61,7 +58,19 @@ const pair = z.strictObject({
   findings: z.array(finding),
   right: nullable(lens),
   left: nullable(lens),
-  alternatives: z.array(z.never()),
+  alternatives: z.array(
+    z.strictObject({
+      aim: z.string(),
+      changes: z.array(change),
+      from: number,
+      to: number,
+      differenceMinor: nullable(z.int()),
+      message: z.string(),
+    }),
+  ),
+  wayOut: nullable(
+    z.strictObject({ changes: z.array(change), differenceMinor: nullable(z.int()), message: z.string() }),
+  ),
 });
 
 const line = z.strictObject({

@@ -70,10 +70,11 @@ function presentOf(pair: PairRequest, kind: Exclude<ChangeKind, 'frame'>): strin
   return pair.lenses[kind];
 }
 
-/** Other frames, each size in the first colourway that can be had. */
-function frameChanges(offer: Offer, present: string): readonly PackageChange[] {
+/** Other frames for the same wearer and light, each size in the first colourway that can be had. */
+function frameChanges(offer: Offer, presentId: string): readonly PackageChange[] {
+  const present = offer.frames.find(({ id }) => id === presentId);
   return offer.frames
-    .filter(({ id }) => id !== present)
+    .filter(({ id, wearer, sun }) => id !== presentId && wearer === present?.wearer && sun === present.sun)
     .flatMap((frame) =>
       frame.sizes.flatMap(({ id: size }) => {
         const colourway = firstColourway(frame, size);

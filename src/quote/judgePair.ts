@@ -40,6 +40,7 @@ export function judgePair(
       right: lensAnswer(situation, situation.right),
       left: lensAnswer(situation, situation.left),
       alternatives: [],
+      wayOut: null,
     },
   };
 }

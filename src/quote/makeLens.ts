@@ -138,6 +138,7 @@ function shown(pair: PairJob, lens: FinishedLens, blank: BlankToCut, cover: Blan
     beyondRimMm: Math.max(0, round2(thickestMm - pair.frame.situation.rimDepthMm)),
     massG: round1(lens.massG),
     blank: cover,
+    surfaces: { front: lens.front, back: lens.back, centreThicknessMm: lens.centreThicknessMm },
     shortfalls: lens.shortfalls
       .map(({ at, missingMm, atDeg }) => ({ at, missingMm: round2(missingMm), atDeg: Math.round(atDeg) }))
       .filter(({ missingMm }) => missingMm > 0),

@@ -7,6 +7,7 @@ import type { Offer } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
 import type { Outcome } from '../rules/finding.ts';
 import { round2 } from '../rules/round.ts';
+import { RULES } from '../rules/rules.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { Finding, Remedy } from './answer.ts';
 import { CHANGE_KINDS, changeName, changesOf, type PackageChange, withChange } from './change.ts';
@@ -31,8 +32,8 @@ export function remediesFor(
   findings: readonly Finding[],
   totalOf: OrderTotal,
 ): readonly (Remedy | null)[] {
-  const wanted = findings.filter(({ level }) => level !== 'note');
-  if (wanted.length === 0) return findings.map(() => null);
+  const wanted = findings.map(isWanted);
+  if (!wanted.includes(true)) return findings.map(() => null);
   const present = judged(offer, date, pair);
   if (present === null) return findings.map(() => null);
   const stopsBefore = new Set(present.outcomes.filter(isStop).map(keyOf));
@@ -47,8 +48,8 @@ export function remediesFor(
     }
     return list;
   };
-  return findings.map((finding) => {
-    if (finding.level === 'note') return null;
+  return findings.map((finding, index) => {
+    if (!wanted[index]) return null;
     for (const kind of CHANGE_KINDS) {
       const found = ofKind(kind).find(({ outcomes }) => clears(outcomes, finding));
       if (found) return worded(offer, pair, present.situation, found);
@@ -56,6 +57,11 @@ export function remediesFor(
     return null;
   });
 }
+
+const CHOICES = new Set(RULES.filter(({ clearedBy }) => clearedBy === 'choice').map(({ id }) => id));
+
+/** Whether another choice could help at all: no frame of this shop makes a prescription younger. */
+const isWanted = ({ rule, level }: Finding) => level !== 'note' && CHOICES.has(rule);
 
 const isStop = ({ level }: Outcome) => level === 'stop';
 const keyOf = ({ rule, eye }: { readonly rule: string; readonly eye: string }) => `${rule} ${eye}`;

@@ -45,6 +45,7 @@ export function situate(
     issued: request.prescription?.issued ?? null,
     pdHalved: typeof request.fit?.pd === 'number',
     nearPdGiven: request.fit?.nearPd !== undefined,
+    tiltDeg: request.fit?.pantoscopicTilt ?? habits.pantoscopicTiltDeg,
     vertexDistanceMm: request.prescription?.vertexDistance ?? null,
     right: withLens(plans.right, made?.right),
     left: withLens(plans.left, made?.left),

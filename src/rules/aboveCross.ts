@@ -6,6 +6,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const aboveCross: Rule = {
   id: 'above-cross',
   asks: 'lens',
+  clearedBy: 'choice',
   check(situation) {
     const { corridor, name } = situation.design;
     if (corridor === null) return [];

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 export const addsDiffer: Rule = {
   id: 'adds-differ',
   asks: 'lens',
+  clearedBy: 'person',
   check({ right, left, use }) {
     if (use === 'none' || use === 'distance') return [];
     const rightD = right.prescribed.addD ?? 0;

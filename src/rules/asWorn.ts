@@ -5,6 +5,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const asWorn: Rule = {
   id: 'as-worn',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, compensated, ordered, lens }) => {
       if (compensated === null || ordered === null) return null;

@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const balanceLens: Rule = {
   id: 'balance-lens',
   asks: 'lens',
+  clearedBy: 'person',
   check: (situation) =>
     eachEye(situation, ({ eye, prescribed, ordered }) =>
       prescribed.balance && situation.use !== 'none'

@@ -5,6 +5,7 @@ import type { Rule } from './rule.ts';
 export const baseCurvePair: Rule = {
   id: 'base-curve-pair',
   asks: 'lens',
+  clearedBy: 'choice',
   check({ right, left, habits }) {
     if (right.lens === null || left.lens === null) return [];
     const differenceD = round2(Math.abs(right.lens.baseCurveD - left.lens.baseCurveD));

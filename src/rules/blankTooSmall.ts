@@ -5,6 +5,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const blankTooSmall: Rule = {
   id: 'blank-too-small',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, lens }) => {
       if (lens === null || lens.blank.spareMm >= 0) return null;

@@ -1,29 +1,28 @@
+import { colourFringeAtGaze } from '../optics/chromatic.ts';
 import { strongestMeridianD } from '../optics/prescription.ts';
 import { round2 } from './round.ts';
 import { eachEye, type Rule } from './rule.ts';
 
-/** Gaze at which fringes are judged: 30 degrees meets the lens about 16 mm from its centre, 27 mm from the eye's. */
-const OFF_CENTRE_CM = 2.7 * Math.tan(Math.PI / 6);
+/** Gaze at which fringes are judged, degrees from straight ahead. */
+const GAZE_DEG = 30;
 
-/** Colour fringes at the side: prism over Abbe number. Paraxial (Prentice). */
+/** Colour fringes at the side, along the strongest meridian: prism over Abbe number, paraxial (Prentice). */
 export const colourFringes: Rule = {
   id: 'colour-fringes',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, ordered }) => {
       if (ordered === null) return null;
-      const prism = Math.abs(strongestMeridianD(ordered)) * OFF_CENTRE_CM;
-      const fringes = round2(prism / situation.material.abbe);
+      const { abbe } = situation.material;
+      const strongest = { sphereD: strongestMeridianD(ordered), cylinderD: 0, axisDeg: 180 };
+      const fringes = round2(colourFringeAtGaze(strongest, abbe, { angleDeg: GAZE_DEG, directionDeg: 0 }));
       return fringes >= situation.habits.fringesFrom
         ? {
             message: 'seen',
             level: 'note',
             eye,
-            figures: {
-              fringesPrism: fringes,
-              abbe: situation.material.abbe,
-              fromPrism: situation.habits.fringesFrom,
-            },
+            figures: { fringesPrism: fringes, abbe, fromPrism: situation.habits.fringesFrom },
           }
         : null;
     }),

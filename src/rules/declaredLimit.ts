@@ -7,6 +7,7 @@ import type { Situation } from './situation.ts';
 export const declaredLimit: Rule = {
   id: 'declared-limit',
   asks: 'options',
+  clearedBy: 'choice',
   check(situation) {
     const chosen = choices(situation);
     const options = [situation.design, situation.material, situation.tint, situation.coating];

@@ -8,6 +8,7 @@ import { eachEye, type Rule, servesUse } from './rule.ts';
 export const designRange: Rule = {
   id: 'design-range',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, ordered, orderedAddD, prescribed }) => {
       if (ordered === null || !servesUse(situation)) return null;

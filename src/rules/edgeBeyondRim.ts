@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const edgeBeyondRim: Rule = {
   id: 'edge-beyond-rim',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, lens }) =>
       lens !== null && lens.beyondRimMm >= situation.habits.beyondRimFromMm

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 export const faceForm: Rule = {
   id: 'face-form',
   asks: 'lens',
+  clearedBy: 'choice',
   check: ({ frame, design, use }) =>
     use !== 'none' && frame.faceFormDeg > design.faceFormDeg
       ? [

@@ -8,6 +8,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const fitInPerson: Rule = {
   id: 'fit-in-person',
   asks: 'lens',
+  clearedBy: 'person',
   check(situation) {
     const { habits, right, left } = situation;
     if (situation.use === 'none') return [];

@@ -8,6 +8,7 @@ const READING_ZONE_MM = 4;
 export const fittingHeight: Rule = {
   id: 'fitting-height',
   asks: 'lens',
+  clearedBy: 'choice',
   check(situation) {
     const { corridor, name } = situation.design;
     if (corridor === null) return [];

@@ -5,6 +5,7 @@ import type { Rule } from './rule.ts';
 export const frameCombination: Rule = {
   id: 'frame-combination',
   asks: 'lens',
+  clearedBy: 'choice',
   check({ frame }) {
     const figures = { size: frame.size ?? '', colourway: frame.colourwayName };
     const outcomes: Outcome[] = frame.notOffered

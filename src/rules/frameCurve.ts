@@ -9,6 +9,7 @@ const MOST_DIFFERENCE_D = 2;
 export const frameCurve: Rule = {
   id: 'frame-curve',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, lens }) => {
       const { frameCurveD, mounting } = situation.frame;

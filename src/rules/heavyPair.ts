@@ -5,6 +5,7 @@ import type { Rule } from './rule.ts';
 export const heavyPair: Rule = {
   id: 'heavy-pair',
   asks: 'lens',
+  clearedBy: 'choice',
   check({ right, left, habits, frame }) {
     if (right.lens === null || left.lens === null) return [];
     const lensesG = round1(right.lens.massG + left.lens.massG);

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 export const impactResistance: Rule = {
   id: 'impact-resistance',
   asks: 'lens',
+  clearedBy: 'choice',
   check: ({ wearer, material }) =>
     wearer !== 'adult' && !material.impactResistant
       ? [{ message: wearer, level: 'stop', eye: 'both', figures: { material: material.name } }]

@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const lensRefused: Rule = {
   id: 'lens-refused',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, refusal }) =>
       refusal === null

@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const lensTooThin: Rule = {
   id: 'lens-too-thin',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, lens }) =>
       (lens?.shortfalls ?? []).map(({ at, missingMm, atDeg }) => ({

@@ -6,6 +6,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const materialRange: Rule = {
   id: 'material-range',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, ordered }) => {
       if (ordered === null) return null;

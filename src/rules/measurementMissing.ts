@@ -4,6 +4,7 @@ import { eachEye, type Rule, servesUse } from './rule.ts';
 export const measurementMissing: Rule = {
   id: 'measurement-missing',
   asks: 'lens',
+  clearedBy: 'person',
   check(situation) {
     const { use, design } = situation;
     if (use === 'none') return [];

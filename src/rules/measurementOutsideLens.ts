@@ -5,6 +5,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const measurementOutsideLens: Rule = {
   id: 'measurement-outside-lens',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     eachEye(situation, ({ eye, fittingHeightMm, segmentHeightMm, reference }) => {
       const bMm = situation.frame.bMm;

@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 export const mountingMaterial: Rule = {
   id: 'mounting-material',
   asks: 'lens',
+  clearedBy: 'choice',
   check: ({ material, frame }) =>
     material.mountings.includes(frame.mounting)
       ? []

@@ -5,6 +5,7 @@ import type { Rule } from './rule.ts';
 export const notOffered: Rule = {
   id: 'not-offered',
   asks: 'options',
+  clearedBy: 'choice',
   check: ({ design, material, tint, coating }) => {
     const found: Outcome[] = [];
     const stop = (one: { name: string }, other: { name: string }) =>

@@ -9,6 +9,7 @@ const STRONG_D = 4;
 export const outlineEstimate: Rule = {
   id: 'outline-estimate',
   asks: 'lens',
+  clearedBy: 'person',
   check({ frame, right, left }) {
     if (frame.outlineOrigin === 'traced' || right.lens === null || left.lens === null) return [];
     if (frame.mounting === 'drilled')

@@ -5,6 +5,7 @@ import type { Rule } from './rule.ts';
 export const pdHalved: Rule = {
   id: 'pd-halved',
   asks: 'lens',
+  clearedBy: 'person',
   check: ({ pdHalved: halved, right, design, use }) =>
     halved && use !== 'none' && right.pdMm !== null
       ? [

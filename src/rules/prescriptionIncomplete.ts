@@ -4,6 +4,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const prescriptionIncomplete: Rule = {
   id: 'prescription-incomplete',
   asks: 'lens',
+  clearedBy: 'person',
   check(situation) {
     const { use } = situation;
     if (use === 'none') return [];

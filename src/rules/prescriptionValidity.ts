@@ -5,6 +5,7 @@ import type { Rule } from './rule.ts';
 export const prescriptionValidity: Rule = {
   id: 'prescription-validity',
   asks: 'lens',
+  clearedBy: 'person',
   check({ hasPrescription, issued, date, habits, use }) {
     if (!hasPrescription || use === 'none') return [];
     const months = habits.prescriptionMonths;

@@ -10,6 +10,8 @@ export interface Rule {
    * is served by one answer.
    */
   readonly asks: 'lens' | 'options';
+  /** `choice`: another choice in the shop may clear it; `person`: only the shopper, a prescriber or the shop can. */
+  readonly clearedBy: 'choice' | 'person';
   /** Outcomes for this package, none where the rule is content. */
   readonly check: (situation: Situation) => readonly Outcome[];
 }

@@ -5,6 +5,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const segmentHeight: Rule = {
   id: 'segment-height',
   asks: 'lens',
+  clearedBy: 'choice',
   check(situation) {
     const { segment, name } = situation.design;
     if (segment === null) return [];

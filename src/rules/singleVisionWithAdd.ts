@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 export const singleVisionWithAdd: Rule = {
   id: 'single-vision-with-add',
   asks: 'lens',
+  clearedBy: 'person',
   check: ({ use, design, right, left }) => {
     const addD = Math.max(right.prescribed.addD ?? 0, left.prescribed.addD ?? 0);
     return design.kind === 'single-vision' && use === 'distance' && addD > 0

@@ -5,7 +5,15 @@ import type { MountingKind, NotOffered, Stock } from '../catalogue/frame.ts';
 import type { Material, StockBlanks } from '../catalogue/material.ts';
 import type { ShopHabits } from '../catalogue/shop.ts';
 import type { Tint } from '../catalogue/tint.ts';
-import type { Eye, Outline, PointMm, PrismVector, SpheroCylinder } from '../optics/types.ts';
+import type {
+  BackSurface,
+  Eye,
+  FrontSurface,
+  Outline,
+  PointMm,
+  PrismVector,
+  SpheroCylinder,
+} from '../optics/types.ts';
 
 export interface FrameSituation {
   /** null: the shopper's own frame. */
@@ -61,6 +69,12 @@ export interface LensSituation {
   readonly beyondRimMm: number;
   readonly massG: number;
   readonly blank: BlankSituation;
+  /** Exact surfaces and thickness of the lens as it is made, for rays and drawings. */
+  readonly surfaces: {
+    readonly front: FrontSurface;
+    readonly back: BackSurface;
+    readonly centreThicknessMm: number;
+  };
   /** Where a stock lens is thinner than the limit. */
   readonly shortfalls: readonly { readonly at: string; readonly missingMm: number; readonly atDeg: number }[];
   /** Why thickness and mass are estimates: the surface of a progressive, the ledge of a segment. */
@@ -120,6 +134,8 @@ export interface Situation {
   /** One number was given and halved. */
   readonly pdHalved: boolean;
   readonly nearPdGiven: boolean;
+  /** Pantoscopic tilt as worn, degrees: measured, or the shop's usual one. */
+  readonly tiltDeg: number;
   /** As worn, mm; null: not known. */
   readonly vertexDistanceMm: number | null;
   readonly right: EyeSituation;

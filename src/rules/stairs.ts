@@ -4,6 +4,7 @@ import { type Rule, servesUse } from './rule.ts';
 export const stairs: Rule = {
   id: 'stairs',
   asks: 'lens',
+  clearedBy: 'person',
   check: (situation) =>
     servesUse(situation) && (situation.design.corridor !== null || situation.design.segment !== null)
       ? [

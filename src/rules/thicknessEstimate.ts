@@ -4,6 +4,7 @@ import type { Rule } from './rule.ts';
 export const thicknessEstimate: Rule = {
   id: 'thickness-estimate',
   asks: 'lens',
+  clearedBy: 'person',
   check: ({ design, right, left }) => {
     const estimate = right.lens?.estimate ?? left.lens?.estimate ?? null;
     return estimate === null

@@ -6,6 +6,7 @@ import type { Rule } from './rule.ts';
 export const tintDriving: Rule = {
   id: 'tint-driving',
   asks: 'options',
+  clearedBy: 'choice',
   check({ tint, material, coating }) {
     if (tint === null || tint.states.length === 0) return [];
     const percents = tint.states.map((state) => lensLightPercent(state, material, coating));

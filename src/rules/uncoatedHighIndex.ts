@@ -9,6 +9,7 @@ const HIGH_INDEX = 1.59;
 export const uncoatedHighIndex: Rule = {
   id: 'uncoated-high-index',
   asks: 'options',
+  clearedBy: 'choice',
   check: ({ material, coating }) =>
     material.ne >= HIGH_INDEX && (coating === null || coating.faces === 'none')
       ? [

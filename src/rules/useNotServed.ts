@@ -4,6 +4,7 @@ import { type Rule, servesUse } from './rule.ts';
 export const useNotServed: Rule = {
   id: 'use-not-served',
   asks: 'lens',
+  clearedBy: 'choice',
   check: (situation) =>
     servesUse(situation)
       ? []

@@ -6,6 +6,7 @@ import { eachEye, type Rule } from './rule.ts';
 export const vertexDistance: Rule = {
   id: 'vertex-distance',
   asks: 'lens',
+  clearedBy: 'person',
   check: (situation) =>
     situation.vertexDistanceMm !== null
       ? []
