@@ -14,6 +14,8 @@ export default defineConfig({
           root,
           include: ['tests/**/*.test.ts'],
           exclude: ['tests/site/**', 'tests/solids/**'],
+          // Laws and commands run beside a build on two cores.
+          testTimeout: 60_000,
         },
       },
       { test: { name: 'solids', root, include: ['tests/solids/**/*.test.ts'], testTimeout: 300_000 } },

@@ -1,23 +1,14 @@
 /** The frame of a pair: one of the shop's, or one that the shopper already has. */
 import type { Colourway, Frame, FrameSize, Hole, MountingKind } from '../catalogue/frame.ts';
 import { mirror } from '../optics/outline.ts';
-import type { Eye, Outline, PointMm } from '../optics/types.ts';
-import type { FrameSituation } from '../rules/situation.ts';
+import type { Outline } from '../optics/types.ts';
+import type { FrameShape } from './lensJob.ts';
 
 /** A frame of the shop in one size and colourway. */
 export interface ShopFrame {
   readonly frame: Frame;
   readonly size: FrameSize;
   readonly colourway: Colourway;
-}
-
-/** What the geometry needs of a frame. */
-export interface FrameShape {
-  readonly situation: FrameSituation;
-  readonly right: Outline;
-  readonly left: Outline;
-  /** Of the right lens, mm from its boxed centre. */
-  readonly holes: readonly (PointMm & { readonly diameterMm: number })[];
 }
 
 /** Millimetres and outlines of a frame of the shop. */
@@ -74,10 +65,6 @@ export function ownFrameShape(own: {
     },
   };
 }
-
-/** Holes of one eye, mm from its boxed centre. */
-export const holesOf = (shape: FrameShape, eye: Eye): FrameShape['holes'] =>
-  eye === 'right' ? shape.holes : shape.holes.map((hole) => ({ ...hole, xMm: -hole.xMm }));
 
 const kept = new WeakMap<readonly number[], { readonly right: Outline; readonly left: Outline }>();
 

@@ -3,8 +3,7 @@ import type { Design, Use } from '../catalogue/design.ts';
 import type { Material } from '../catalogue/material.ts';
 import type { ShopHabits } from '../catalogue/shop.ts';
 import type { Eye, Outline, PointMm, PrismVector, SpheroCylinder } from '../optics/types.ts';
-import type { LensRefusal, LensSituation } from '../rules/situation.ts';
-import type { FrameShape } from './frameShape.ts';
+import type { FrameSituation, LensRefusal, LensSituation } from '../rules/situation.ts';
 
 export interface LensJob {
   readonly eye: Eye;
@@ -15,6 +14,15 @@ export interface LensJob {
   readonly outline: Outline;
   readonly reference: PointMm;
   readonly cross: PointMm | null;
+}
+
+/** What the geometry needs of a frame. */
+export interface FrameShape {
+  readonly situation: FrameSituation;
+  readonly right: Outline;
+  readonly left: Outline;
+  /** Of the right lens, mm from its boxed centre. */
+  readonly holes: readonly (PointMm & { readonly diameterMm: number })[];
 }
 
 /** What both lenses of a pair share. */
@@ -35,3 +43,7 @@ export interface PairJob {
 export type MadeLens =
   | { readonly lens: LensSituation; readonly refusal: null }
   | { readonly lens: null; readonly refusal: LensRefusal };
+
+/** Holes of one eye, mm from its boxed centre. */
+export const holesOf = (shape: FrameShape, eye: Eye): FrameShape['holes'] =>
+  eye === 'right' ? shape.holes : shape.holes.map((hole) => ({ ...hole, xMm: -hole.xMm }));

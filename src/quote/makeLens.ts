@@ -8,8 +8,7 @@ import { surfacedBlank } from '../optics/surfacedBlank.ts';
 import type { PointMm, PrismVector } from '../optics/types.ts';
 import { round1, round2 } from '../rules/round.ts';
 import type { BlankSituation, LensRefusal, LensSituation } from '../rules/situation.ts';
-import { holesOf } from './frameShape.ts';
-import type { LensJob, MadeLens, PairJob } from './lensJob.ts';
+import { holesOf, type LensJob, type MadeLens, type PairJob } from './lensJob.ts';
 
 /** The blank that a lens is cut from. */
 export interface BlankToCut {

@@ -3,7 +3,8 @@ import { box } from '../optics/outline.ts';
 import { fitFamily, OUTLINE_FAMILIES, type OutlineFamily } from '../optics/outlineFamily.ts';
 import { recentre } from '../optics/outlineShape.ts';
 import type { Fault } from './fault.ts';
-import { type FrameShape, ownFrameShape } from './frameShape.ts';
+import { ownFrameShape } from './frameShape.ts';
+import type { FrameShape } from './lensJob.ts';
 import type { OwnFrame } from './request.ts';
 
 /** Radii may differ from the stated A and B by this, mm: what a careful trace agrees within. */

@@ -6,7 +6,8 @@ import type { Design } from '../catalogue/design.ts';
 import type { Material } from '../catalogue/material.ts';
 import type { Tint } from '../catalogue/tint.ts';
 import type { Fault } from './fault.ts';
-import { type FrameShape, type ShopFrame, shopFrameShape } from './frameShape.ts';
+import { type ShopFrame, shopFrameShape } from './frameShape.ts';
+import type { FrameShape } from './lensJob.ts';
 import { resolveOwnFrame } from './ownFrame.ts';
 import type { LensesRequest, PairRequest } from './request.ts';
 

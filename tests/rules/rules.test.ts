@@ -1,4 +1,5 @@
 /** Two lists: packages that a rule lets pass, and packages that it speaks of, with level, eye, message and figures. */
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import type { Offer } from '../../src/catalogue/catalogue.ts';
 import { RULES } from '../../src/rules/rules.ts';
@@ -420,6 +421,19 @@ describe('the rules together', () => {
       .filter((key) => key.startsWith('rule.'))
       .map((key) => key.split('.')[1]);
     expect(named.filter((id) => !ids.includes(id ?? ''))).toEqual([]);
+  });
+
+  it('have a sentence for every message that their sources name', () => {
+    const folder = new URL('../../src/rules/', import.meta.url);
+    const missing = readdirSync(folder).flatMap((file) => {
+      const text = readFileSync(new URL(file, folder), 'utf8');
+      const id = /\n {2}id: '([^']+)'/.exec(text)?.[1];
+      const messages = [...text.matchAll(/(?:message: |say\()'([^']+)'/g)].map(([, message]) => message);
+      return id === undefined
+        ? []
+        : messages.filter((one) => !words[`rule.${id}.${one}`]).map((one) => `${id}: ${one}`);
+    });
+    expect(missing).toEqual([]);
   });
 
   it('each have a package that they let pass', () => {
