@@ -2,13 +2,19 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { type FinishedLens, finishLens } from '../../src/optics/finishedLens.ts';
 import type { LensToMake } from '../../src/optics/lensToMake.ts';
+import { placeLens, powerAlongRay, traceToEye } from '../../src/optics/lensTrace.ts';
 import { areaMm2, inside, mirror } from '../../src/optics/outline.ts';
+import { toPowerMatrix } from '../../src/optics/powerMatrix.ts';
 import { backSag, frontSag } from '../../src/optics/surface.ts';
 import { backVertexPower, powerOfRadius } from '../../src/optics/surfacePower.ts';
 import { thicknessOver } from '../../src/optics/thicknessMap.ts';
+import { unit } from '../../src/optics/vector3.ts';
 import { order, ring, shape, sphere, usualLens } from './frames.ts';
 import { expectNear } from './near.ts';
 import { axisDeg, index, power, prism, real, sphereD } from './realistic.ts';
+
+/** Worn without tilt or wrap. */
+const STRAIGHT = { eye: 'right', pantoscopicTiltDeg: 0, faceFormDeg: 0 } as const;
 
 function made(lens: LensToMake): FinishedLens {
   const result = finishLens(lens);
@@ -260,6 +266,37 @@ describe('laws of the finished lens', () => {
         const found = [of(back.generatingRadiusMm), of(back.revolvedRadiusMm)].sort((a, b) => b - a);
         expectNear(found[0] ?? 0, Math.max(ordered.sphereD, ordered.sphereD + ordered.cylinderD), 0.001, 'D');
         expectNear(found[1] ?? 0, Math.min(ordered.sphereD, ordered.sphereD + ordered.cylinderD), 0.001, 'D');
+      }),
+    );
+  });
+
+  it('light square to the front at the reference point leaves bent by the ordered prism, in a ray trace', () => {
+    fc.assert(
+      fc.property(usualLens, (lens) => {
+        const result = finishLens(lens);
+        fc.pre(result.ok);
+        const { x, y } = lens.prism;
+        const toEye = unit([x / 100, y / 100, 1]);
+        const ray = traceToEye(placeLens({ ...result.lens, index: lens.index }, STRAIGHT), [0, 0, 0], toEye);
+        expectNear(ray?.beforeLens[0] ?? Number.NaN, 0, 1e-9, '');
+        expectNear(ray?.beforeLens[1] ?? Number.NaN, 0, 1e-9, '');
+      }),
+    );
+  });
+
+  it('a traced pencil through the optical centre finds the ordered power', () => {
+    fc.assert(
+      fc.property(usualLens, (lens) => {
+        const result = finishLens({ ...lens, prism: { x: 0, y: 0 } });
+        fc.pre(result.ok);
+        const placed = placeLens({ ...result.lens, index: lens.index }, STRAIGHT);
+        const ray = traceToEye(placed, [0, 0, 0], [0, 0, 1]);
+        if (ray === null) throw new Error('the axis passes');
+        const found = powerAlongRay(placed, ray, 0);
+        const ordered = toPowerMatrix(lens.power);
+        expectNear(found.xx, ordered.xx, 0.001, 'D');
+        expectNear(found.xy, ordered.xy, 0.001, 'D');
+        expectNear(found.yy, ordered.yy, 0.001, 'D');
       }),
     );
   });
