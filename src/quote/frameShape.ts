@@ -1,8 +1,9 @@
 /** The frame of a pair: one of the shop's, or one that the shopper already has. */
-import type { Colourway, Frame, FrameSize, Hole, MountingKind } from '../catalogue/frame.ts';
+import type { Colourway, Frame, FrameSize, Hole } from '../catalogue/frame.ts';
 import { mirror } from '../optics/outline.ts';
 import type { Outline } from '../optics/types.ts';
 import type { FrameShape } from './lensJob.ts';
+import type { OwnMeasures } from './ownFrame.ts';
 
 /** A frame of the shop in one size and colourway. */
 export interface ShopFrame {
@@ -38,15 +39,7 @@ export function shopFrameShape({ frame, size, colourway }: ShopFrame): FrameShap
 }
 
 /** Millimetres of the shopper's own frame; `radiiMm` of its right lens, and whether they were measured. */
-export function ownFrameShape(own: {
-  readonly aMm: number;
-  readonly bMm: number;
-  readonly dblMm: number;
-  readonly faceFormDeg: number;
-  readonly mounting: MountingKind;
-  readonly radiiMm: readonly number[];
-  readonly outlineOrigin: 'traced' | 'fitted';
-}): FrameShape {
+export function ownFrameShape(own: OwnMeasures): FrameShape {
   const { radiiMm, ...rest } = own;
   return {
     ...bothSides(radiiMm),

@@ -1,17 +1,27 @@
 /** A frame that the shopper already has: its outline from radii, or fitted to A, B, ED and a family. */
+import type { MountingKind } from '../catalogue/frame.ts';
 import { box } from '../optics/outline.ts';
 import { fitFamily, OUTLINE_FAMILIES, type OutlineFamily } from '../optics/outlineFamily.ts';
 import { recentre } from '../optics/outlineShape.ts';
 import type { Fault } from './fault.ts';
-import { ownFrameShape } from './frameShape.ts';
-import type { FrameShape } from './lensJob.ts';
 import type { OwnFrame } from './request.ts';
 
 /** Radii may differ from the stated A and B by this, mm: what a careful trace agrees within. */
 const TRACE_AGREES_MM = 0.2;
 
-/** The shape of the frame, or null with the faults added. */
-export function resolveOwnFrame(own: OwnFrame, path: string, faults: Fault[]): FrameShape | null {
+/** Measurements of the frame with the outline of its right lens, mm and degrees. */
+export interface OwnMeasures {
+  readonly aMm: number;
+  readonly bMm: number;
+  readonly dblMm: number;
+  readonly faceFormDeg: number;
+  readonly mounting: MountingKind;
+  readonly radiiMm: readonly number[];
+  readonly outlineOrigin: 'traced' | 'fitted';
+}
+
+/** The frame as measured, or null with the faults added. */
+export function resolveOwnFrame(own: OwnFrame, path: string, faults: Fault[]): OwnMeasures | null {
   const common = {
     aMm: own.a,
     bMm: own.b,
@@ -21,10 +31,10 @@ export function resolveOwnFrame(own: OwnFrame, path: string, faults: Fault[]): F
   };
   if (own.radii !== undefined) {
     const radiiMm = traced(own, own.radii, path, faults);
-    return radiiMm && ownFrameShape({ ...common, radiiMm, outlineOrigin: 'traced' });
+    return radiiMm && { ...common, radiiMm, outlineOrigin: 'traced' };
   }
   const radiiMm = fitted(own, path, faults);
-  return radiiMm && ownFrameShape({ ...common, radiiMm, outlineOrigin: 'fitted' });
+  return radiiMm && { ...common, radiiMm, outlineOrigin: 'fitted' };
 }
 
 function traced(own: OwnFrame, radiiMm: readonly number[], path: string, faults: Fault[]) {

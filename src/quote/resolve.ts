@@ -6,7 +6,7 @@ import type { Design } from '../catalogue/design.ts';
 import type { Material } from '../catalogue/material.ts';
 import type { Tint } from '../catalogue/tint.ts';
 import type { Fault } from './fault.ts';
-import { type ShopFrame, shopFrameShape } from './frameShape.ts';
+import { ownFrameShape, type ShopFrame, shopFrameShape } from './frameShape.ts';
 import type { FrameShape } from './lensJob.ts';
 import { resolveOwnFrame } from './ownFrame.ts';
 import type { LensesRequest, PairRequest } from './request.ts';
@@ -35,8 +35,8 @@ export function resolvePair(
 ): ResolvedPair | null {
   const lenses = resolveLenses(offer, request.lenses, `${path}.lenses`, faults);
   if (typeof request.frame === 'object') {
-    const frame = resolveOwnFrame(request.frame, `${path}.frame`, faults);
-    return frame && lenses && { request, shopFrame: null, frame, lenses };
+    const own = resolveOwnFrame(request.frame, `${path}.frame`, faults);
+    return own && lenses && { request, shopFrame: null, frame: ownFrameShape(own), lenses };
   }
   const shopFrame = resolveShopFrame(offer, request, path, faults);
   return shopFrame && lenses && { request, shopFrame, frame: shopFrameShape(shopFrame), lenses };
