@@ -1,28 +1,14 @@
 /**
- * Families of lens shapes, for frames whose outline was not traced: a shape of the family with the given A, B and
- * ED. Each family is a curve |X|^p + |Y|^p = 1 (a round one at p = 2, square corners as p grows) bent by a warp of
- * its own, or a hexagon with its corners rounded, and then stretched to the box. One number, the squareness from
- * 0 to 1, sets the corners; ED grows with it, so it is solved for ED. An estimate, not a tracing. Shapes are of
- * the right lens seen from the front: nasal at +X.
+ * Families of lens shapes, for frames whose outline was not traced: the shape of a family that has the given A, B
+ * and ED. The family's curve is stretched to the box; ED grows with its squareness, so that is solved for ED. An
+ * estimate, not a tracing. Shapes are of the right lens seen from the front.
  */
-import { box, directions, type OutlinePoints } from './outline.ts';
+import { familyCurve, type OutlineFamily } from './familyCurve.ts';
+import { box, type OutlinePoints } from './outline.ts';
 import { outlineFromPoints } from './outlineShape.ts';
 import type { Outline } from './types.ts';
 
-/** The families, in the order in which they are offered. */
-export const OUTLINE_FAMILIES = [
-  'round',
-  'oval',
-  'panto',
-  'rectangle',
-  'square',
-  'upswept',
-  'teardrop',
-  'hexagon',
-] as const;
-
-/** Name of a family of lens shapes. */
-export type OutlineFamily = (typeof OUTLINE_FAMILIES)[number];
+export { OUTLINE_FAMILIES, type OutlineFamily } from './familyCurve.ts';
 
 /** Box width, box height and effective diameter, mm. */
 export interface BoxedSize {
@@ -41,73 +27,9 @@ export type FitResult =
       readonly mostEdMm: number;
     };
 
-/** Bends the plain curve; `k` from 0.5 (roundest) to 1 is the strength of the bend. */
-type Warp = (x: number, y: number, k: number) => readonly [number, number];
-
-const plain: Warp = (x, y) => [x, y];
-
-/** Exponent of the roundest and of the squarest shape of a family, and its warp. */
-const FAMILY: Record<OutlineFamily, { readonly least: number; readonly most: number; readonly warp: Warp }> =
-  {
-    round: { least: 2, most: 5, warp: plain },
-    // The nasal end is the slimmer one.
-    oval: { least: 1.9, most: 5, warp: (x, y, k) => [x, y * (1 - 0.16 * k * x)] },
-    // Wider above than below, flat on top.
-    panto: {
-      least: 2,
-      most: 7,
-      warp: (x, y, k) => [x * (1 + 0.17 * k * y), y > 0 ? y * (1 - 0.22 * k * y) : y],
-    },
-    rectangle: { least: 2.3, most: 16, warp: (x, y, k) => [x, y * (1 - 0.03 * k * x)] },
-    // Sides lean in towards the cheek.
-    square: { least: 2.3, most: 16, warp: (x, y, k) => [x * (1 + 0.09 * k * y), y] },
-    // The upper temporal corner is lifted, the nasal side hangs lower.
-    upswept: {
-      least: 2,
-      most: 9,
-      warp: (x, y, k) => [x * (1 + 0.1 * k * y), y - 0.2 * k * x + 0.06 * k * (1 - x) * (1 + y)],
-    },
-    // Drops towards the cheek on the temporal side; the nasal side is cut away below.
-    teardrop: {
-      least: 2,
-      most: 7,
-      warp: (x, y, k) => [
-        x - k * (0.12 * (1 - y) * (1 + 0.5 * x) - 0.06 * y),
-        y > 0 ? y * (1 - 0.22 * k) : y * (1 - 0.16 * k * x),
-      ],
-    },
-    // Its own curve: here only the rounding of the corners.
-    hexagon: { least: 12, most: 26, warp: plain },
-  };
-
 /** Points of a curve that is measured, and of one that is sampled. */
 const ROUGH = 360;
 const FINE = 1440;
-
-/** The family's curve at a squareness from 0 to 1, counter-clockwise, not yet scaled to the box. */
-function curve(family: OutlineFamily, squareness: number, points: number): OutlinePoints {
-  const xMm = new Float64Array(points);
-  const yMm = new Float64Array(points);
-  const { least, most, warp } = FAMILY[family];
-  const p = least * (most / least) ** squareness;
-  const strength = 0.5 + 0.5 * Math.min(1, 4 * squareness);
-  // Half the length of the hexagon's flat top is this share of half its width.
-  const slant = 1 - (0.5 + 0.45 * squareness);
-  const { cos, sin } = directions(points);
-  for (let i = 0; i < points; i++) {
-    const c = cos[i] as number;
-    const s = sin[i] as number;
-    const sides =
-      family === 'hexagon'
-        ? Math.abs(s) ** p + Math.abs(c + slant * s) ** p + Math.abs(c - slant * s) ** p
-        : Math.abs(c) ** p + Math.abs(s) ** p;
-    const r = sides ** (-1 / p);
-    const [x, y] = warp(r * c, r * s, strength);
-    xMm[i] = x;
-    yMm[i] = y;
-  }
-  return { xMm, yMm };
-}
 
 const least = (list: Float64Array) => list.reduce((a, b) => Math.min(a, b));
 const most = (list: Float64Array) => list.reduce((a, b) => Math.max(a, b));
@@ -164,8 +86,8 @@ export function fitFamily(family: OutlineFamily, size: BoxedSize): FitResult {
   if (!(aMm > 0 && bMm > 0 && edMm > 0 && aMm < 200 && bMm < 200 && edMm < 400)) {
     return { ok: false, reason: 'size-not-positive', leastEdMm: Number.NaN, mostEdMm: Number.NaN };
   }
-  const rough = (squareness: number) => roughEdMm(curve(family, squareness, ROUGH), aMm, bMm);
-  const at = (squareness: number) => sampled(curve(family, squareness, FINE), aMm, bMm);
+  const rough = (squareness: number) => roughEdMm(familyCurve(family, squareness, ROUGH), aMm, bMm);
+  const at = (squareness: number) => sampled(familyCurve(family, squareness, FINE), aMm, bMm);
   // Only near an end of the range does it take the sampled shape to tell whether the ED is reached.
   if (edMm < rough(0) + 0.1 || edMm > rough(1) - 0.1) {
     const leastEdMm = box(at(0)).edMm;

@@ -9,6 +9,8 @@ import { mirror } from '../../src/optics/outline.ts';
 import { fitFamily } from '../../src/optics/outlineFamily.ts';
 import { conicSag, prepareBack, preparedBackSag } from '../../src/optics/surface.ts';
 import type { Outline, PrismVector, SpheroCylinder } from '../../src/optics/types.ts';
+import { measure } from '../optics/solids/meshModel.ts';
+import { toModel } from '../optics/solids/toModel.ts';
 
 interface Case {
   readonly name: string;
@@ -113,3 +115,12 @@ for (const item of CASES) {
     `${item.name.padEnd(30)} pair ${pairUs.toFixed(1)} us, bare sags ${bareUs.toFixed(1)} us, ratio ${ratio}`,
   );
 }
+
+/** For information: what a mesh kernel takes for the volume of one such pair. */
+const pair = OUTLINES.map((outline, i) => order(CASES[1] as Case, outline, i === 0 ? 3 : -3));
+const start = performance.now();
+for (const lens of pair) {
+  const made = finishLens(lens);
+  if (made.ok) measure(toModel(lens, made.lens), []);
+}
+console.log(`mesh solids of the same pair: ${(performance.now() - start).toFixed(0)} ms`);
