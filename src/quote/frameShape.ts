@@ -3,7 +3,7 @@ import type { Colourway, Frame, FrameSize, Hole } from '../catalogue/frame.ts';
 import { mirror } from '../optics/outline.ts';
 import type { Outline } from '../optics/types.ts';
 import type { FrameShape } from './lensJob.ts';
-import type { OwnMeasures } from './ownFrame.ts';
+import type { OwnMeasures } from './ownMeasures.ts';
 
 /** A frame of the shop in one size and colourway. */
 export interface ShopFrame {

@@ -1,24 +1,13 @@
 /** A frame that the shopper already has: its outline from radii, or fitted to A, B, ED and a family. */
-import type { MountingKind } from '../catalogue/frame.ts';
 import { box } from '../optics/outline.ts';
 import { fitFamily, OUTLINE_FAMILIES, type OutlineFamily } from '../optics/outlineFamily.ts';
 import { recentre } from '../optics/outlineShape.ts';
 import type { Fault } from './fault.ts';
+import type { OwnMeasures } from './ownMeasures.ts';
 import type { OwnFrame } from './request.ts';
 
 /** Radii may differ from the stated A and B by this, mm: what a careful trace agrees within. */
 const TRACE_AGREES_MM = 0.2;
-
-/** Measurements of the frame with the outline of its right lens, mm and degrees. */
-export interface OwnMeasures {
-  readonly aMm: number;
-  readonly bMm: number;
-  readonly dblMm: number;
-  readonly faceFormDeg: number;
-  readonly mounting: MountingKind;
-  readonly radiiMm: readonly number[];
-  readonly outlineOrigin: 'traced' | 'fitted';
-}
 
 /** The frame as measured, or null with the faults added. */
 export function resolveOwnFrame(own: OwnFrame, path: string, faults: Fault[]): OwnMeasures | null {
