@@ -13,7 +13,8 @@ import {
   strictest,
 } from './centreThickness.ts';
 import { keptOutline } from './keptOutline.ts';
-import { type LensRefusal, type LensToMake, lensFault } from './lensToMake.ts';
+import { lensFault } from './lensFault.ts';
+import type { LensRefusal, LensToMake } from './lensToMake.ts';
 import { meanRise } from './lensVolume.ts';
 import type { OutlinePoints } from './outline.ts';
 import { roughThickness } from './roughThickness.ts';

@@ -9,8 +9,8 @@ import { mirror } from '../../src/optics/outline.ts';
 import { fitFamily } from '../../src/optics/outlineFamily.ts';
 import { conicSag, prepareBack, preparedBackSag } from '../../src/optics/surface.ts';
 import type { Outline, PrismVector, SpheroCylinder } from '../../src/optics/types.ts';
+import { asSolid } from '../optics/solids/asSolid.ts';
 import { measure } from '../optics/solids/meshModel.ts';
-import { toModel } from '../optics/solids/toModel.ts';
 
 interface Case {
   readonly name: string;
@@ -121,6 +121,6 @@ const pair = OUTLINES.map((outline, i) => order(CASES[1] as Case, outline, i ===
 const start = performance.now();
 for (const lens of pair) {
   const made = finishLens(lens);
-  if (made.ok) measure(toModel(lens, made.lens), []);
+  if (made.ok) measure(asSolid(lens, made.lens), []);
 }
 console.log(`mesh solids of the same pair: ${(performance.now() - start).toFixed(0)} ms`);

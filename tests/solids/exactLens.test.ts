@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { finishLens } from '../../src/optics/finishedLens.ts';
+import { asSolid } from '../optics/solids/asSolid.ts';
 import { ORDERS } from '../optics/solids/orders.ts';
-import { toModel } from '../optics/solids/toModel.ts';
 import { measureExactly } from './exactModel.ts';
 
 const CHOSEN = [
@@ -26,7 +26,7 @@ describe('a finished lens against an exact solid turned from the same radii', ()
   it.each(chosen)('agrees to 0.01 mm and 0.1 % for $name', ({ order }) => {
     const made = finishLens(order);
     if (!made.ok) throw new Error(`no lens: ${JSON.stringify(made)}`);
-    const model = toModel(order, made.lens);
+    const model = asSolid(order, made.lens);
     const rays = Array.from({ length: 12 }, (_, i) => i * 30 + 7);
     const solid = measureExactly(model, [[0, 0], ...rays.map((i) => model.outline[i] as [number, number])]);
     const expected = [made.lens.centreThicknessMm, ...rays.map((i) => made.lens.edgeMm[i] ?? Number.NaN)];

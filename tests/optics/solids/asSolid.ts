@@ -10,7 +10,7 @@ const FLATTEST_MM = 1e6;
 const modelRadius = (mm: number) => (Math.abs(mm) < FLATTEST_MM ? mm : FLATTEST_MM * (mm < 0 ? -1 : 1));
 
 /** What a solid is built from. */
-export function toModel(order: LensToMake, lens: FinishedLens): SolidLens {
+export function asSolid(order: LensToMake, lens: FinishedLens): SolidLens {
   const { xMm, yMm } = outlinePoints(order.outline);
   const { tiltSlopeX, tiltSlopeY } = lens.back;
   return {
