@@ -1,4 +1,4 @@
-/** Reads prism: `1.5 BI`, `0.5 base up`, `BI 1.5`, or polar `2.5 @ 37`, `2.5 base 217`. */
+/** Reads prism: `1.5 BI`, `0.5 base up`, `BI 1.5`, polar `2.5 @ 37`, `2.5 base 217`, or `2.5 BD @ 37`. */
 import type { Base, NamedPrism } from '../prismBase.ts';
 import { type Result, success } from '../result.ts';
 import { type Cursor, faultAt, peek, skip } from './cursor.ts';
@@ -44,9 +44,10 @@ export function readPrism(cursor: Cursor): Result<NamedPrism, NotationFault> {
   if (baseFirst !== undefined) cursor.at++;
   const amount = readAmount(cursor);
   if (!amount.ok) return amount;
-  if (baseFirst !== undefined) return success({ amount: amount.value, base: baseFirst });
-  const base = readBase(cursor);
-  return base.ok ? success({ amount: amount.value, base: base.value }) : base;
+  const base = baseFirst === undefined ? readBase(cursor) : success(baseFirst);
+  if (!base.ok) return base;
+  const along = readAlong(cursor, base.value);
+  return along.ok ? success({ amount: amount.value, base: along.value }) : along;
 }
 
 function readAmount(cursor: Cursor): Result<number, NotationFault> {
@@ -85,4 +86,21 @@ function readBase(cursor: Cursor): Result<Base | number, NotationFault> {
     return success(next.value);
   }
   return faultAt(cursor, next, 'no-base', 'a base: BI, BO, BU, BD, or @ and degrees from 0 to 360');
+}
+
+/** `BU @ 37`, 180-degree notation: up or down along a meridian. In and out have no such form. */
+function readAlong(cursor: Cursor, base: Base | number): Result<Base | number, NotationFault> {
+  if ((base !== 'up' && base !== 'down') || !skip(cursor, '@', 'along')) return success(base);
+  const token = peek(cursor);
+  if (token.kind !== 'number' || token.signed || token.value <= 0 || token.value >= 180) {
+    return faultAt(
+      cursor,
+      token,
+      'no-base',
+      'the meridian of a base up or down, above 0 to below 180 degrees',
+    );
+  }
+  cursor.at++;
+  skip(cursor, '\u00b0', 'deg', 'degrees');
+  return success(base === 'up' ? token.value : token.value + 180);
 }

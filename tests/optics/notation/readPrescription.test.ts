@@ -87,6 +87,9 @@ describe('one eye', () => {
     ['2.5 @ 037\u00b0', [{ amount: 2.5, base: 37 }]],
     ['prism 2.5 base 217', [{ amount: 2.5, base: 217 }]],
     ['2.5 B 217', [{ amount: 2.5, base: 217 }]],
+    ['2.5 BU @ 37', [{ amount: 2.5, base: 37 }]],
+    ['2.5 base down along 37', [{ amount: 2.5, base: 217 }]],
+    ['BD 2.5 @ 143\u00b0', [{ amount: 2.5, base: 323 }]],
   ] as const)('with the prism %j is read, before or behind the add', (text, prisms) => {
     const expected = { ok: true, value: eye(-1, -0.5, 90, { addD: 1.5, prisms }) };
     expect(readEye(`-1.00 -0.50 x 90 ${text} add +1.50`)).toEqual(expected);
@@ -148,6 +151,8 @@ describe('a fault', () => {
     ['-2.25 prism 1.5', 'no-base', 15, ''],
     ['-2.25 1.5 base left', 'no-base', 15, 'left'],
     ['-2.25 2 @ 400', 'no-base', 10, '400'],
+    ['-2.25 2 BU @ 190', 'no-base', 13, '190'],
+    ['-2.25 2 BI @ 37', 'left-over', 11, '@'],
     ['-2.25 150 BI', 'prism-range', 6, '150'],
     ['-2.25 BI x', 'prism-range', 9, 'x'],
     ['-2.25 dozen', 'left-over', 6, 'dozen'],
