@@ -1,25 +1,10 @@
 /** A measured pair against its order, by one tolerance table: every item with limit, deviation, band and outcome. */
-import { axisDistanceDeg } from '../angle.ts';
 import type { Eye, PointMm, PrismVector, SpheroCylinder } from '../types.ts';
+import { type ComparedItems, checkPlaced } from './checkPlaced.ts';
 import { checkAdd, checkPower } from './checkPower.ts';
 import { checkPrism, type MountedLens } from './checkPrism.ts';
-import { type InspectedItem, judge } from './limit.ts';
-import {
-  type LensKind,
-  type LensTolerances,
-  PLACED_ITEMS,
-  type PlacedItem,
-  type ToleranceStandard,
-} from './table.ts';
-
-/** One number as ordered and as measured. */
-export interface Compared {
-  readonly ordered: number;
-  readonly measured: number;
-}
-
-/** Items of one number by name; those left out are not judged. */
-export type ComparedItems = Readonly<Partial<Record<PlacedItem, Compared>>>;
+import type { InspectedItem } from './limit.ts';
+import type { LensKind, LensTolerances, ToleranceStandard } from './table.ts';
 
 /** One lens: its order and what was measured. Powers in D, either sign of cylinder; prism dioptres; mm. */
 export interface InspectedLens {
@@ -65,7 +50,7 @@ export function inspect(pair: InspectedPair, standard: ToleranceStandard, accept
     ...eyeItems('right', pair.right, table, standard),
     ...eyeItems('left', pair.left, table, standard),
     ...prismItems(pair, table, standard),
-    ...placedItems('both', pair.placed, table, standard),
+    ...checkPlaced('both', pair.placed, table, standard.basis),
   ];
   const judged = items.filter(({ outcome }) => outcome === 'pass' || outcome === 'fail');
   const remembered = judged.filter(({ basis }) => basis === 'from memory');
@@ -112,7 +97,7 @@ function eyeItems(
   return [
     ...checkPower(power, table, basis),
     ...(addD === undefined ? [] : [checkAdd(eye, addD, lens.measured.addD ?? null, table, basis)]),
-    ...placedItems(eye, lens.placed, table, { basis }),
+    ...checkPlaced(eye, lens.placed, table, basis),
   ];
 }
 
@@ -132,20 +117,3 @@ const mounted = ({ ordered, measured }: InspectedLens): MountedLens => ({
   ...(measured.prism === undefined ? {} : { measured: measured.prism }),
   ...(measured.centreFromOrdered === undefined ? {} : { centreFromOrdered: measured.centreFromOrdered }),
 });
-
-function placedItems(
-  eye: Eye | 'both',
-  placed: ComparedItems | undefined,
-  table: LensTolerances,
-  { basis }: Pick<ToleranceStandard, 'basis'>,
-): readonly InspectedItem[] {
-  return (Object.keys(PLACED_ITEMS) as PlacedItem[]).flatMap((item) => {
-    const compared = placed?.[item];
-    if (compared === undefined) return [];
-    const tolerance = table.placed[item];
-    const held = { limit: tolerance?.limit ?? null, unit: PLACED_ITEMS[item], band: null };
-    const { ordered, measured } = compared;
-    const deviation = item === 'polarising-axis' ? axisDistanceDeg(ordered, measured) : measured - ordered;
-    return [judge({ item, eye, ordered, measured, basis: tolerance?.basis ?? basis }, deviation, held)];
-  });
-}
