@@ -46,7 +46,7 @@ export function holeDemand(lens: LensToMake, field: ThicknessField, hole: HoleLi
 
 /** The demand that asks for most; one that is not a number comes first. */
 export function strictest(demands: readonly Demand[]): Demand {
-  return demands.reduce((a, b) => (b.needMm <= a.needMm ? a : b));
+  return demands.reduce((a, b) => (Number.isNaN(a.needMm) || b.needMm <= a.needMm ? a : b));
 }
 
 /** How far a lens of given thickness stays below a limit. */

@@ -51,9 +51,9 @@ export type LensRefusal =
       readonly reason: 'front-does-not-reach' | 'back-does-not-reach';
       /** Reach of the surface from the reference point, mm, at its tightest. */
       readonly reachMm: number;
-      /** What the outline needs, mm from the reference point. */
+      /** What the outline and the holes need, mm from the reference point. */
       readonly neededMm: number;
-      /** Direction of the outline's farthest point from the boxed centre, degrees. */
+      /** Direction of that farthest place from the boxed centre, degrees. */
       readonly atDeg: number;
     }
   /** At the given thickness the surfaces cross before the edge: what is left there, mm (0 or less), and where. */

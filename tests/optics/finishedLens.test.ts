@@ -179,6 +179,12 @@ describe('an impossible lens', () => {
     });
   });
 
+  it('is refused where a surface does not reach a hole', () => {
+    const hole = { xMm: 40, yMm: 0, diameterMm: 1.4, leastMm: 2 };
+    const holed = order({ power: sphere(-10), frontPowerD: 3, limits: { ...limits(1.5, 1), holes: [hole] } });
+    expect(finishLens(holed)).toMatchObject({ reason: 'back-does-not-reach', neededMm: 40.7, atDeg: 0 });
+  });
+
   it.each([
     ['power.sphereD', order({ power: sphere(Number.NaN) }), 'not-a-number'],
     ['index', order({ index: 0.9 }), 'out-of-range'],
