@@ -1,6 +1,7 @@
 /** The measurements of the worksheet become those of a request. */
+import { fitFaults } from '../quote/plausible.ts';
 import type { BothEyes, FitRequest } from '../quote/request.ts';
-import { EYES, type Paired } from './fields.ts';
+import type { Paired } from './fields.ts';
 import type { Reader } from './readField.ts';
 
 /** What was measured; a measurement of one eye alone is asked for, not guessed. */
@@ -28,8 +29,12 @@ function bothEyes(reader: Reader, name: Paired): BothEyes | undefined {
   const right = reader.number(`${name}.right`, 'plain');
   const left = reader.number(`${name}.left`, 'plain');
   if (right !== undefined && left !== undefined) return { right, left };
-  const other = EYES.find((eye) => reader.text(`${name}.${eye}`) === '');
-  if (other !== undefined && (right !== undefined || left !== undefined))
-    reader.fault(`${name}.${other}`, 'other-eye');
+  const alone = right ?? left;
+  if (alone === undefined) return undefined;
+  const [eye, other] = left === undefined ? (['right', 'left'] as const) : (['left', 'right'] as const);
+  // Held against its range by itself: the other eye, still to come, would hide a slip.
+  for (const { message, expected } of fitFaults({ [name]: { right: alone, left: alone } }, '').slice(0, 1))
+    reader.faults.push({ field: `${name}.${eye}`, message, expected, missing: false });
+  if (reader.text(`${name}.${other}`) === '') reader.fault(`${name}.${other}`, 'other-eye');
   return undefined;
 }

@@ -26,6 +26,7 @@ const WRONG: readonly (readonly [what: string, entries: Entries, at: readonly st
   ['a cylinder without a sphere', { 'right.cylinder': '-1', 'right.axis': '5' }, ['right.sphere missing']],
   ['words for an add', { 'left.add': 'two' }, ['left.add']],
   ['a PD of 6.2', { 'pd.mode': 'both', 'pd.both': '6.2' }, ['pd.both']],
+  ['a PD of one eye that lost its place', { 'pd.right': '3.15' }, ['pd.right', 'pd.left missing']],
   ['a PD of one eye', { 'pd.right': '31' }, ['pd.left missing']],
   ['a near PD in metres', { 'pd.mode': 'both', 'nearPd.both': '0.06' }, ['nearPd.both']],
   ['a height of 200', { 'fittingHeight.right': '200', 'fittingHeight.left': '20' }, ['fittingHeight.right']],

@@ -1,0 +1,260 @@
+/** Entries of the worksheet in the browser: wrong ones, kept ones, forgotten ones, and by keyboard alone. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { RunningServer } from '../../src/commands/serve.ts';
+import { findAccessibilityFaults } from './accessibility.ts';
+import { openBrowser } from './browser.ts';
+import { serveShop } from './server.ts';
+import { field, openWorksheet, untilAlive } from './worksheetPage.ts';
+
+let server: RunningServer;
+let browser: Browser;
+
+beforeAll(async () => {
+  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
+});
+
+afterAll(async () => {
+  await browser?.close();
+  await server?.close();
+});
+
+const open = (frame = 'sanderling', options = {}) => openWorksheet(browser, server.origin, frame, options);
+
+/** What is typed wrongly, and what the field then says is expected. */
+const WRONG: readonly (readonly [name: string, text: string, expected: string])[] = [
+  ['right.axis', '181', '1 to 180'],
+  ['right.sphere', '-3.30', 'a multiple of 0.25 or 0.125 D'],
+  ['left.sphere', '2.50', '\u22122.50 or +2.50'],
+  ['left.add', 'two', 'digits, such as 62 or 31.5'],
+  ['pd.right', '3.15', 'did you mean 31.5?'],
+  ['fittingHeight.left', '190', 'did you mean 19?'],
+  ['left.prism1.amount', '50', '0 to 20'],
+];
+
+describe('a wrong entry', () => {
+  it('keeps its text and says what is expected where it was typed', async () => {
+    const { page, type, faults } = await open();
+    for (const [name, text, expected] of WRONG) {
+      await type(name, text);
+      expect(await page.locator(field(name)).inputValue()).toBe(text);
+      await page.locator(`${field(name)}[aria-invalid="true"]`).waitFor();
+      const told = await page.locator(field(name)).getAttribute('aria-describedby');
+      expect(await page.locator(`[id="${told}"]`).textContent()).toContain(expected);
+    }
+    await page.locator('.ws-sentence').getByText('An entry needs mending.').waitFor();
+    expect(await findAccessibilityFaults(page)).toEqual([]);
+    await page.locator('#ws-ticket').getByRole('link', { name: 'Left, Sphere' }).click();
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('ws-left-sphere');
+    expect(page.url()).toBe(`${server.origin}/frames/sanderling/`);
+    await type('right.axis', '');
+    await type('right.sphere', '-3.25');
+    await page.locator(`${field('right.sphere')}:not([aria-invalid])`).waitFor();
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('is not told off while it is first typed', async () => {
+    const { page } = await open();
+    await page.locator(field('right.sphere')).pressSequentially('-3.3');
+    expect(await page.locator('[aria-invalid]').count()).toBe(0);
+    await page.close();
+  });
+
+  it('reads an axis of 0 as 180 and says so, and asks for the axis of a cylinder', async () => {
+    const { page, type } = await open();
+    await type('right.axis', '0');
+    await type('right.sphere', 'pl');
+    await type('right.cylinder', '-1');
+    await page.getByText('Read as 180').waitFor();
+    await page.getByText('Read as 0.00').waitFor();
+    await type('right.axis', '');
+    await page.getByText('A cylinder needs its axis.').first().waitFor();
+    expect(await page.locator(field('right.sphere')).inputValue()).toBe('pl');
+    await page.close();
+  });
+});
+
+describe('what was entered', () => {
+  it('is gone after a reload unless it was ticked to be kept, and gone for good once forgotten', async () => {
+    const { page, type, choose, faults } = await open();
+    const stored = () => page.evaluate(() => ({ ...localStorage, ...sessionStorage }));
+    await type('right.sphere', '-4.25');
+    await choose('material', 'polycarbonate');
+    expect(await stored()).toEqual({});
+    await page.reload();
+    await untilAlive(page);
+    expect(await page.locator(field('right.sphere')).inputValue()).toBe('');
+
+    await type('right.sphere', '-4.25');
+    await type('fittingHeight.right', '21');
+    await choose('material', 'polycarbonate');
+    await page.locator('#ws-keep').check();
+    await type('left.sphere', '-4,00');
+    await page.reload();
+    await untilAlive(page);
+    expect(await page.locator(field('right.sphere')).inputValue()).toBe('-4.25');
+    expect(await page.locator(field('left.sphere')).inputValue()).toBe('-4,00');
+    expect(await page.locator('input[name="material"]:checked').inputValue()).toBe('polycarbonate');
+    expect(await page.locator('#ws-keep').isChecked()).toBe(true);
+
+    await page.goto(`${server.origin}/frames/knot/`);
+    await untilAlive(page);
+    expect(await page.locator(field('right.sphere')).inputValue()).toBe('-4.25');
+    expect(await page.locator(field('fittingHeight.right')).inputValue()).toBe('');
+
+    await page.getByRole('button', { name: 'Forget all' }).click();
+    await page.getByRole('dialog').waitFor();
+    expect(await findAccessibilityFaults(page)).toEqual([]);
+    await page.getByRole('dialog').getByRole('button', { name: 'Forget all' }).click();
+    await page.getByText('Everything entered was forgotten.').waitFor();
+    expect(await page.locator(field('right.sphere')).inputValue()).toBe('');
+    expect(await stored()).toEqual({});
+    await page.reload();
+    await untilAlive(page);
+    expect(await page.locator(field('right.sphere')).inputValue()).toBe('');
+    expect(await page.locator('#ws-keep').isChecked()).toBe(false);
+    expect(faults).toEqual([]);
+    await page.close();
+  });
+
+  it('is removed from the device when the tick is taken away', async () => {
+    const { page, type } = await open();
+    await type('right.sphere', '-4.25');
+    await page.locator('#ws-keep').check();
+    await page.locator('#ws-keep').uncheck();
+    expect(await page.evaluate(() => localStorage.length)).toBe(0);
+    expect(await page.locator(field('right.sphere')).inputValue()).toBe('-4.25');
+    await page.close();
+  });
+
+  it('is taken over when it was typed before the script was there', async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    let release = () => {};
+    const held = new Promise<void>((done) => {
+      release = done;
+    });
+    await page.route('**/shop-data/**', async (route) => {
+      await held;
+      await route.continue();
+    });
+    await page.goto(`${server.origin}/frames/sanderling/`);
+    await page.locator(field('right.sphere')).fill('-2.00');
+    await page.locator('input[name="use"][value="near"]').check();
+    release();
+    await untilAlive(page);
+    expect(await page.locator(field('right.sphere')).inputValue()).toBe('-2.00');
+    expect(await page.locator('input[name="use"]:checked').inputValue()).toBe('near');
+    await page.getByText('Left eye: the sphere is missing').waitFor();
+    expect(await page.locator('#ws-ticket').textContent()).not.toContain('Right eye: the sphere is missing');
+    await context.close();
+  });
+});
+
+describe('the worksheet', () => {
+  it('goes by keyboard alone, from the first field to the verdict', async () => {
+    const { page } = await open();
+    const { keyboard } = page;
+    await page.locator('input[name="size"]:checked').focus();
+    await keyboard.press('ArrowRight');
+    const until = async (name: string) => {
+      for (let steps = 0; steps < 80; steps++) {
+        if ((await page.evaluate(() => document.activeElement?.id)) === `ws-${name}`) return;
+        await keyboard.press('Tab');
+      }
+      throw new Error(`The Tab key does not lead to ${name}.`);
+    };
+    for (const [name, text] of [
+      ['right-sphere', '-2'],
+      ['left-sphere', '-1.75'],
+      ['pd-right', '31'],
+      ['pd-left', '31'],
+    ] as const) {
+      await until(name);
+      await keyboard.type(text);
+    }
+    await keyboard.press('Enter');
+    expect(await page.evaluate(() => document.activeElement?.id)).toBe('ws-ticket');
+    await page.locator('.ws-sentence').getByText('We can make this pair').waitFor();
+    expect(page.url()).toBe(`${server.origin}/frames/sanderling/`);
+    await page.close();
+  });
+
+  it('tells what changed once typing has paused, and nothing before', async () => {
+    const { page, typeAll } = await open();
+    expect(await page.locator('output.ws-unseen').textContent()).toBe('');
+    await typeAll({ 'right.sphere': '-2', 'left.sphere': '-2', 'pd.right': '31', 'pd.left': '31' });
+    await page
+      .locator('output.ws-unseen')
+      .getByText('We can make this pair. Total $')
+      .waitFor({ state: 'attached' });
+    await page.close();
+  });
+
+  it.each([320, 390, 768, 1280])('does not run over a window of %d px', async (width) => {
+    const { page, typeAll } = await open('sanderling', { viewport: { width, height: 800 } });
+    await typeAll({
+      'right.sphere': '-22.25',
+      'right.cylinder': '+10.75',
+      'right.axis': '181',
+      'pd.left': 'abc',
+    });
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(await findAccessibilityFaults(page)).toEqual([]);
+    await page.close();
+  });
+
+  it('shows the whole ticket from a bar at the foot of a telephone', async () => {
+    const { page, typeAll } = await open('sanderling', { viewport: { width: 390, height: 844 } });
+    await typeAll({ 'right.sphere': '-2', 'left.sphere': '-2', 'pd.right': '31', 'pd.left': '31' });
+    const bar = await page.locator('#ws-ticket').boundingBox();
+    expect(bar && bar.y + bar.height).toBeLessThanOrEqual(844.5);
+    expect(bar?.height).toBeLessThan(140);
+    await page.getByRole('button', { name: 'Show the whole ticket' }).click();
+    await page.locator('.ws-price').waitFor();
+    expect(await findAccessibilityFaults(page)).toEqual([]);
+    await page.close();
+  });
+
+  it.each(['light', 'dark'] as const)(
+    'has no accessibility fault before anything is entered, %s',
+    async (colorScheme) => {
+      const { page, faults } = await open('knot', { colorScheme });
+      expect(await findAccessibilityFaults(page)).toEqual([]);
+      expect(faults).toEqual([]);
+      await page.close();
+    },
+  );
+
+  it('moves nothing on the page while it comes to life', async () => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+    const page = await context.newPage();
+    await page.goto(`${server.origin}/frames/sanderling/`);
+    await untilAlive(page);
+    await page.waitForTimeout(500);
+    const shift = await page.evaluate(
+      () =>
+        new Promise<number>((done) => {
+          let sum = 0;
+          new PerformanceObserver((list) => {
+            for (const entry of list.getEntries()) sum += (entry as unknown as { value: number }).value;
+          }).observe({ type: 'layout-shift', buffered: true });
+          setTimeout(() => done(sum), 200);
+        }),
+    );
+    expect(shift).toBe(0);
+    await context.close();
+  });
+
+  it('says so when the engine does not load, and how to reach the shop', async () => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+    const page = await context.newPage();
+    await page.route('**/engineWorker*', (route) => route.abort());
+    await page.goto(`${server.origin}/frames/sanderling/`);
+    await untilAlive(page);
+    await page.locator(field('right.sphere')).fill('-2');
+    await page.getByText('did not load, so nothing here is judged yet').waitFor();
+    await context.close();
+  });
+});
