@@ -1,6 +1,7 @@
 /** The prescription part of the worksheet becomes that of a request. */
 import { isCivilDate } from '../catalogue/civilDate.ts';
 import type { Eye } from '../optics/types.ts';
+import { eyeFaults } from '../quote/plausible.ts';
 import type { EyeRequest, PrescriptionRequest, PrismRequest } from '../quote/request.ts';
 import { PRISM_ROWS } from './fields.ts';
 import type { Reader } from './readField.ts';
@@ -47,6 +48,8 @@ function readPrism(reader: Reader, eye: Eye, row: (typeof PRISM_ROWS)[number]): 
   }
   if (amount === 0) return null;
   if (base === undefined) {
+    for (const { message, expected } of eyeFaults({ prism: [{ amount, base: 'in' }] }, ''))
+      reader.faults.push({ field: `${eye}.prism${row}.amount`, message, expected, missing: false });
     reader.fault(`${eye}.prism${row}.base`, 'prism-without-base');
     return null;
   }

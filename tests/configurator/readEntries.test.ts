@@ -32,6 +32,7 @@ const WRONG: readonly (readonly [what: string, entries: Entries, at: readonly st
   ['a height of 200', { 'fittingHeight.right': '200', 'fittingHeight.left': '20' }, ['fittingHeight.right']],
   ['a segment height in words', { 'segmentHeight.left': 'low' }, ['segmentHeight.left']],
   ['a prism without a base', { 'right.prism1.amount': '2' }, ['right.prism1.base missing']],
+  ['a prism of 50', { 'left.prism1.amount': '50' }, ['left.prism1.amount', 'left.prism1.base missing']],
   ['a base without a prism', { 'left.prism2.base': 'up' }, ['left.prism2.amount missing']],
   [
     'a second prism that is too strong',
