@@ -9,6 +9,8 @@ import { round2 } from '../rules/round.ts';
 
 /** Half of the tightest power tolerance in use (0.12 D): a smaller change is not ordered. */
 const LEAST_CHANGE_D = 0.06;
+/** Change of prism below which nothing is ordered for it alone, prism dioptres. */
+const LEAST_CHANGE_PRISM = 0.1;
 
 export interface WearingPosition {
   readonly eye: Eye;
@@ -25,7 +27,8 @@ export interface Compensated {
 }
 
 /**
- * What to order instead, rounded to 0.01 D and whole degrees; null where it would be the same within 0.06 D.
+ * What to order instead, rounded to 0.01 D and whole degrees; null where it would be the same within 0.06 D and
+ * 0.1 prism dioptre. `wrap` is the prism that the tilted lens itself adds.
  * Tilt is compensated for single vision alone: makers of other designs do it in their own calculation.
  */
 export function compensate(
@@ -34,20 +37,24 @@ export function compensate(
   index: number,
   position: WearingPosition,
   habits: ShopHabits,
+  wrap: PrismVector,
 ): Compensated | null {
   const { testedVertexMm, wornVertexMm } = position;
   const moved =
     testedVertexMm === null || wornVertexMm === null
       ? ordered.power
       : atWornVertex(ordered.power, testedVertexMm, wornVertexMm);
-  const turned = design.kind === 'single-vision' && tilted(position, habits);
+  const turned = design.kind === 'single-vision' && isTilted(position, habits);
   const wanted = turned
-    ? orderFor({ power: moved, prism: ordered.prism }, position, index)
+    ? orderFor({ power: moved, prism: ordered.prism }, position, index, wrap)
     : { power: moved, prism: ordered.prism };
-  return changeD(wanted.power, ordered.power) < LEAST_CHANGE_D ? null : rounded(wanted);
+  const prismChange = Math.hypot(wanted.prism.x - ordered.prism.x, wanted.prism.y - ordered.prism.y);
+  if (changeD(wanted.power, ordered.power) < LEAST_CHANGE_D && prismChange < LEAST_CHANGE_PRISM) return null;
+  return rounded(wanted);
 }
 
-const tilted = ({ faceFormDeg, pantoscopicTiltDeg }: WearingPosition, habits: ShopHabits) =>
+/** Whether a lens is worn at an angle that the shop compensates for. */
+export const isTilted = ({ faceFormDeg, pantoscopicTiltDeg }: WearingPosition, habits: ShopHabits) =>
   Math.max(faceFormDeg, Math.abs(pantoscopicTiltDeg)) >= habits.compensateFromDeg;
 
 /** Largest change of power in any meridian, D: mean power and cross cylinder together. */

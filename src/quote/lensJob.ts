@@ -14,6 +14,8 @@ export interface LensJob {
   readonly outline: Outline;
   readonly reference: PointMm;
   readonly cross: PointMm | null;
+  /** Of the near zone, inwards, mm. */
+  readonly nearInsetMm: number;
 }
 
 /** What the geometry needs of a frame. */

@@ -80,7 +80,7 @@ function limitsOf(pair: PairJob, lens: LensJob) {
 }
 
 /** Power profile of a progressive or office design on its front, heights from the reference point. */
-function profileOf({ design, habits }: PairJob, { addD, eye }: LensJob): PowerProfile | null {
+function profileOf({ design }: PairJob, { addD, eye, nearInsetMm }: LensJob): PowerProfile | null {
   const { corridor } = design;
   if (corridor === null || addD === 0) return null;
   const startYMm = corridor.referenceBelowCrossMm;
@@ -88,13 +88,10 @@ function profileOf({ design, habits }: PairJob, { addD, eye }: LensJob): PowerPr
     addD: addD * (1 - corridor.addShareAtCross),
     startYMm,
     endYMm: startYMm - corridor.lengthMm,
-    insetXMm: nasalSign(eye) * (corridor.nearInsetMm ?? usualInsetMm(habits.nearDistanceMm)),
+    insetXMm: nasalSign(eye) * nearInsetMm,
     surface: 'front',
   };
 }
-
-/** Inset of the near zone of an average eye, 31.5 mm from the middle, by similar triangles to the centre of rotation. */
-const usualInsetMm = (nearDistanceMm: number) => (31.5 * 27) / (nearDistanceMm + 27);
 
 function coverOf(pair: PairJob, lens: LensJob, { kind, diametersMm }: BlankToCut): BlankSituation | null {
   const { outline, reference } = lens;

@@ -1,14 +1,13 @@
 /** Where the centre, cross and segment of each lens go in the outline: boxing (ISO 8624) and the shop's habits. */
 import type { Design, Use } from '../catalogue/design.ts';
 import type { ShopHabits } from '../catalogue/shop.ts';
+import { nearCentrationMm } from '../optics/nearCentration.ts';
 import { nasalSign } from '../optics/prismBase.ts';
+import { CENTRE_OF_ROTATION_MM } from '../optics/sharpView.ts';
 import type { Eye, PointMm } from '../optics/types.ts';
 import { round2 } from '../rules/round.ts';
 import type { FrameSituation } from '../rules/situation.ts';
 import type { BothEyes, FitRequest } from './request.ts';
-
-/** Centre of rotation behind the back vertex plus the vertex distance stand in the convergence formula, mm. */
-const ROTATION_BEHIND_LENS_MM = 27;
 
 export interface Placement {
   /** Distance from the middle of the bridge that this lens is centred for, mm. */
@@ -17,6 +16,8 @@ export interface Placement {
   readonly segmentHeightMm: number | null;
   readonly reference: PointMm | null;
   readonly cross: PointMm | null;
+  /** How far the near zone or segment lies inwards of the distance centre, mm. */
+  readonly nearInsetMm: number;
 }
 
 /** Monocular PDs of what was measured, mm; one number is halved. */
@@ -36,7 +37,8 @@ export function placeLens(
   const pdMm = use === 'none' ? (frame.aMm + frame.dblMm) / 2 : pdFor(eye, fit, use, distancePowerD, habits);
   const fittingHeightMm = fit.fittingHeight?.[eye] ?? null;
   const segmentHeightMm = fit.segmentHeight?.[eye] ?? null;
-  const known = { pdMm, fittingHeightMm, segmentHeightMm, cross: null };
+  const nearInsetMm = insetFor(eye, fit, design, distancePowerD, habits);
+  const known = { pdMm, fittingHeightMm, segmentHeightMm, cross: null, nearInsetMm };
   if (pdMm === null) return { ...known, reference: null };
   const xMm = nasalSign(eye) * round2((frame.aMm + frame.dblMm) / 2 - pdMm);
   const fromBottom = (heightMm: number) => round2(heightMm - frame.bMm / 2);
@@ -84,14 +86,37 @@ function pdFor(
   if (use !== 'near') return distance?.[eye] ?? null;
   const near = monocular(fit.nearPd);
   if (near !== null) return near[eye];
-  return distance === null ? null : round2(nearPdMm(distance[eye], distancePowerD, habits));
+  return distance === null
+    ? null
+    : round2(nearCentrationMm(distance[eye], nearSight(distancePowerD, habits)));
 }
 
 /**
- * Monocular near centration distance by the geometry of convergence, mm: `CD / (1 + s / (W (1 - s F / 1000)))` in the
- * form `CD - CD / (1 + W (1 / s - F / 1000))`, W the working distance and s the centre of rotation from the lens.
+ * Tilt of a single vision lens to the line of sight, degrees. A centre that was lowered for the tilt lies where the
+ * lens's own axis meets the eye's centre of rotation: no tilt is left.
  */
-function nearPdMm(pdMm: number, powerD: number, habits: ShopHabits): number {
-  const bend = 1 / ROTATION_BEHIND_LENS_MM - powerD / 1000;
-  return pdMm - pdMm / (1 + habits.nearDistanceMm * bend);
+export const opticalTiltDeg = (fit: FitRequest, habits: ShopHabits): number =>
+  habits.singleVisionHeight === 'lowered-for-tilt' ? 0 : (fit.pantoscopicTilt ?? habits.pantoscopicTiltDeg);
+
+/** Inset of a near zone or segment, mm: from the near PD, else the design's, else the geometry of convergence. */
+function insetFor(
+  eye: Eye,
+  fit: FitRequest,
+  design: Design,
+  distancePowerD: number,
+  habits: ShopHabits,
+): number {
+  if (design.corridor === null && design.segment === null) return 0;
+  const distance = monocular(fit.pd)?.[eye] ?? null;
+  const near = monocular(fit.nearPd)?.[eye] ?? null;
+  if (distance !== null && near !== null) return round2(distance - near);
+  const declared = design.corridor?.nearInsetMm ?? null;
+  if (declared !== null || distance === null) return declared ?? 0;
+  return round2(distance - nearCentrationMm(distance, nearSight(distancePowerD, habits)));
 }
+
+const nearSight = (powerD: number, habits: ShopHabits) => ({
+  workingMm: habits.nearDistanceMm,
+  rotationMm: CENTRE_OF_ROTATION_MM,
+  powerD,
+});

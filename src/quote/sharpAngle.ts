@@ -1,6 +1,7 @@
 /** Sharp-view angle of a pair as it is worn: the narrowest of 8 directions, by exact rays (optics/sharpView). */
 import { type SharpView, sharpView } from '../optics/sharpView.ts';
 import type { EyeSituation, Situation } from '../rules/situation.ts';
+import { opticalTiltDeg } from './placement.ts';
 
 /** Directions asked of each lens. */
 export const SHARP_DIRECTIONS = 8;
@@ -28,8 +29,7 @@ export function sharpAngles(situation: Situation): SharpAngles | null {
 function ofEye(situation: Situation, { eye, lens, ordered }: EyeSituation): readonly SharpView[] | null {
   if (lens === null || ordered === null) return null;
   const { material, frame, tiltDeg, habits } = situation;
-  // A centre lowered for the tilt lies on the line from the centre of rotation along the lens's own axis: no tilt is left.
-  const pantoscopicTiltDeg = habits.singleVisionHeight === 'lowered-for-tilt' ? 0 : tiltDeg;
+  const pantoscopicTiltDeg = opticalTiltDeg({ pantoscopicTilt: tiltDeg }, habits);
   return sharpView(
     {
       lens: { ...lens.surfaces, index: material.ne },

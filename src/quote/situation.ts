@@ -1,19 +1,19 @@
 /** A resolved pair becomes the situation that the rules look at: powers, places, lenses. */
 import type { ShopHabits } from '../catalogue/shop.ts';
-import { sphericalEquivalentD } from '../optics/prescription.ts';
-import { NO_PRISM } from '../optics/prism.ts';
-import type { Eye } from '../optics/types.ts';
+import { NO_PRISM, prismAmount } from '../optics/prism.ts';
+import type { PrismVector } from '../optics/types.ts';
+import { wrapPrism } from '../optics/wrapPrism.ts';
 import type { EyePrescription, EyeSituation, Situation } from '../rules/situation.ts';
-import { compensate } from './asWorn.ts';
-import type { FrameShape, LensJob, MadeLens } from './lensJob.ts';
+import { isTilted } from './asWorn.ts';
+import { type EyePlan, type PlanContext, planEye, wearingPosition } from './eyePlan.ts';
+import type { FrameShape, MadeLens } from './lensJob.ts';
 import { type MadePair, makePair } from './makePair.ts';
-import { placeLens } from './placement.ts';
-import { orderedPower, readPrescription } from './prescribed.ts';
+import { readPrescription } from './prescribed.ts';
 import type { PairRequest } from './request.ts';
 import type { ResolvedLenses } from './resolve.ts';
 
-/** Everything of one eye that is known before a lens is made. */
-type EyePlan = Omit<EyeSituation, 'lens' | 'refusal'> & { readonly job: LensJob | null };
+/** Prism of a wrapped lens below which nothing is ordered against it, prism dioptres. */
+const LEAST_WRAP_PRISM = 0.1;
 
 /** The situation of a pair on a civil date. */
 export function situate(
@@ -23,23 +23,17 @@ export function situate(
   frame: FrameShape,
   lenses: ResolvedLenses,
 ): Situation {
-  const { use, blank = 'auto' } = request.lenses;
-  const { right, left } = readPrescription(request.prescription);
-  const context = { habits, request, frame, lenses };
-  const plans = {
-    right: planEye('right', right, left, context),
-    left: planEye('left', left, right, context),
-  };
-  const made = makeBoth(plans, { use, blank }, context);
+  const prescribed = readPrescription(request.prescription);
+  const { plans, made } = makeWorn({ habits, request, frame, lenses }, prescribed);
   return {
     habits,
     date,
     wearer: request.wearer ?? 'adult',
-    use,
+    use: request.lenses.use,
     frame: { ...frame.situation, faceFormDeg: request.fit?.faceForm ?? frame.situation.faceFormDeg },
     ...lenses,
     stock: made?.stock ?? null,
-    blankAsked: blank,
+    blankAsked: request.lenses.blank ?? 'auto',
     hasPrescription: request.prescription !== null,
     issued: request.prescription?.issued ?? null,
     pdHalved: typeof request.fit?.pd === 'number',
@@ -51,64 +45,54 @@ export function situate(
   };
 }
 
-interface Context {
-  readonly habits: ShopHabits;
-  readonly request: PairRequest;
-  readonly frame: FrameShape;
-  readonly lenses: ResolvedLenses;
+interface Both<T> {
+  readonly right: T;
+  readonly left: T;
 }
 
-function planEye(eye: Eye, own: EyePrescription, other: EyePrescription, context: Context): EyePlan {
-  const { habits, request, frame, lenses } = context;
-  const { use } = request.lenses;
-  const fit = request.fit ?? {};
-  const { design, material } = lenses;
-  const { power, addD } = orderedPower(own, other, use, design, habits);
-  const prism = use === 'none' ? NO_PRISM : own.prism;
-  const position = {
-    eye,
-    faceFormDeg: fit.faceForm ?? frame.situation.faceFormDeg,
-    pantoscopicTiltDeg: fit.pantoscopicTilt ?? habits.pantoscopicTiltDeg,
-    testedVertexMm: request.prescription?.vertexDistance ?? null,
-    wornVertexMm: fit.vertexDistance ?? null,
+interface Worn {
+  readonly plans: Both<EyePlan>;
+  readonly made: MadePair | null;
+}
+
+/**
+ * The pair made, and where wrapping the lenses adds prism, made again against it: the prism of a wrapped lens is
+ * known only once its curves are.
+ */
+function makeWorn(context: PlanContext, prescribed: Both<EyePrescription>): Worn {
+  const plan = (wrap: Both<PrismVector>) => ({
+    right: planEye('right', prescribed.right, prescribed.left, context, wrap.right),
+    left: planEye('left', prescribed.left, prescribed.right, context, wrap.left),
+  });
+  const plans = plan({ right: NO_PRISM, left: NO_PRISM });
+  const made = makeBoth(plans, context);
+  const wrap = made && wrapOf(made, context);
+  if (!wrap) return { plans, made };
+  const against = plan(wrap);
+  return { plans: against, made: makeBoth(against, context) };
+}
+
+/** Prism that wrapping adds to each lens; null where it does not count or is the maker's own business. */
+function wrapOf(made: MadePair, context: PlanContext): Both<PrismVector> | null {
+  const { design, material } = context.lenses;
+  if (design.kind !== 'single-vision' || made.right.lens === null || made.left.lens === null) return null;
+  const of = (eye: 'right' | 'left', { surfaces }: NonNullable<MadeLens['lens']>) => {
+    const position = wearingPosition(eye, context);
+    if (!isTilted(position, context.habits)) return NO_PRISM;
+    return wrapPrism({ ...surfaces, index: material.ne }, position);
   };
-  const changed = power && compensate({ power, prism }, design, material.ne, position, habits);
-  const distanceD = power === null ? 0 : sphericalEquivalentD(power);
-  const placed = placeLens(eye, frame.situation, fit, { use, design }, distanceD, habits);
-  const outline = frame[eye];
-  const { reference, cross } = placed;
-  const job =
-    power === null || reference === null
-      ? null
-      : {
-          eye,
-          power: changed?.power ?? power,
-          prism: changed?.prism ?? prism,
-          addD,
-          outline,
-          reference,
-          cross,
-        };
-  return {
-    eye,
-    prescribed: own,
-    ordered: power,
-    compensated: changed,
-    orderedAddD: addD,
-    outline,
-    ...placed,
-    job,
-  };
+  const wrap = { right: of('right', made.right.lens), left: of('left', made.left.lens) };
+  return Math.max(prismAmount(wrap.right), prismAmount(wrap.left)) < LEAST_WRAP_PRISM ? null : wrap;
 }
 
 function makeBoth(
-  { right, left }: { readonly right: EyePlan; readonly left: EyePlan },
-  asked: { readonly use: PairRequest['lenses']['use']; readonly blank: 'stock' | 'surfaced' | 'auto' },
-  { habits, frame, lenses }: Context,
+  { right, left }: Both<EyePlan>,
+  { habits, request, frame, lenses }: PlanContext,
 ): MadePair | null {
   if (right.job === null || left.job === null) return null;
   return makePair({
-    ...asked,
+    use: request.lenses.use,
+    blank: request.lenses.blank ?? 'auto',
     design: lenses.design,
     material: lenses.material,
     tint: lenses.tint?.id ?? null,

@@ -1,3 +1,5 @@
+import { prismAmount } from '../optics/prism.ts';
+import { prismToPolar } from '../optics/prismBase.ts';
 import { round2 } from './round.ts';
 import { eachEye, type Rule } from './rule.ts';
 
@@ -13,6 +15,8 @@ export const asWorn: Rule = {
         faceFormDeg: situation.frame.faceFormDeg,
         sphereD: round2(compensated.power.sphereD),
         cylinderD: round2(compensated.power.cylinderD),
+        prism: round2(prismAmount(compensated.prism)),
+        baseDeg: Math.round(prismToPolar(compensated.prism).baseDeg),
         axisDeg: Math.round(compensated.power.axisDeg) || 180,
       };
       return lens?.blank.kind === 'stock'

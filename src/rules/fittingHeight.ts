@@ -1,8 +1,6 @@
+import { leastFittingHeightMm } from '../optics/readingZone.ts';
 import { round2 } from './round.ts';
 import { eachEye, type Rule } from './rule.ts';
-
-/** Reading zone below the corridor where a maker declares no least height, mm: from memory, common practice. */
-const READING_ZONE_MM = 4;
 
 /** Lens below the fitting cross for corridor and reading zone; the declared least height governs. */
 export const fittingHeight: Rule = {
@@ -13,7 +11,7 @@ export const fittingHeight: Rule = {
     const { corridor, name } = situation.design;
     if (corridor === null) return [];
     const declaredMm = corridor.leastFittingHeightMm;
-    const leastMm = declaredMm ?? round2(corridor.lengthMm + READING_ZONE_MM);
+    const leastMm = declaredMm ?? round2(leastFittingHeightMm(corridor.lengthMm));
     return eachEye(situation, ({ eye, fittingHeightMm: heightMm }) =>
       heightMm !== null && heightMm < leastMm
         ? {

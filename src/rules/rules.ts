@@ -6,6 +6,7 @@ import { balanceLens } from './balanceLens.ts';
 import { baseCurvePair } from './baseCurvePair.ts';
 import { blankTooSmall } from './blankTooSmall.ts';
 import { colourFringes } from './colourFringes.ts';
+import { decentration } from './decentration.ts';
 import { declaredLimit } from './declaredLimit.ts';
 import { designRange } from './designRange.ts';
 import { edgeBeyondRim } from './edgeBeyondRim.ts';
@@ -21,14 +22,21 @@ import { lensTooThin } from './lensTooThin.ts';
 import { materialRange } from './materialRange.ts';
 import { measurementMissing } from './measurementMissing.ts';
 import { measurementOutsideLens } from './measurementOutsideLens.ts';
+import { mirrorCoating } from './mirrorCoating.ts';
+import { monovision } from './monovision.ts';
 import { mountingMaterial } from './mountingMaterial.ts';
 import { notForDriving } from './notForDriving.ts';
 import { notOffered } from './notOffered.ts';
 import { outlineEstimate } from './outlineEstimate.ts';
 import { pdHalved } from './pdHalved.ts';
+import { pdSensitivity } from './pdSensitivity.ts';
+import { photochromicConditions } from './photochromicConditions.ts';
+import { polarisedScreens } from './polarisedScreens.ts';
 import { prescriptionIncomplete } from './prescriptionIncomplete.ts';
 import { prescriptionValidity } from './prescriptionValidity.ts';
+import { readingZoneCut } from './readingZoneCut.ts';
 import type { Rule } from './rule.ts';
+import { segmentCut } from './segmentCut.ts';
 import { segmentHeight } from './segmentHeight.ts';
 import { singleVisionWithAdd } from './singleVisionWithAdd.ts';
 import { stairs } from './stairs.ts';
@@ -37,6 +45,7 @@ import { tintDriving } from './tintDriving.ts';
 import { uncoatedHighIndex } from './uncoatedHighIndex.ts';
 import { useNotServed } from './useNotServed.ts';
 import { vertexDistance } from './vertexDistance.ts';
+import { verticalImbalance } from './verticalImbalance.ts';
 
 export const RULES: readonly Rule[] = [
   prescriptionIncomplete,
@@ -47,33 +56,42 @@ export const RULES: readonly Rule[] = [
   notOffered,
   declaredLimit,
   frameCombination,
+  mirrorCoating,
   mountingMaterial,
   impactResistance,
   designRange,
   materialRange,
   fittingHeight,
   aboveCross,
+  readingZoneCut,
   segmentHeight,
+  segmentCut,
   faceForm,
   lensRefused,
   blankTooSmall,
   lensTooThin,
   addsDiffer,
+  monovision,
   balanceLens,
   fitInPerson,
+  verticalImbalance,
   vertexDistance,
   asWorn,
   baseCurvePair,
   frameCurve,
+  decentration,
   edgeBeyondRim,
   heavyPair,
   tintDriving,
+  polarisedScreens,
+  photochromicConditions,
   colourFringes,
   uncoatedHighIndex,
   singleVisionWithAdd,
   notForDriving,
   stairs,
   pdHalved,
+  pdSensitivity,
   outlineEstimate,
   thicknessEstimate,
 ];

@@ -110,6 +110,8 @@ export interface EyeSituation {
   /** Optical centre or prism reference point; null while a measurement is missing. */
   readonly reference: PointMm | null;
   readonly cross: PointMm | null;
+  /** How far the near zone or segment lies inwards of the distance centre, mm. */
+  readonly nearInsetMm: number;
   readonly lens: LensSituation | null;
   readonly refusal: LensRefusal | null;
 }

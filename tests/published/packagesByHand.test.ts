@@ -101,6 +101,10 @@ describe('a package worked by hand', () => {
     expect(right?.compensated?.sphere).toBeCloseTo(-3.765, 1);
     expect(right?.compensated?.cylinder).toBeCloseTo(-1.916, 1);
     expect(right?.compensated?.axis).toBe(40);
+    // A wrapped base curve gives prism base out (exact trace of a plano, 0.18/0.39 at 10/20 degrees, +8.00): ordered
+    // against it, base in, which is 0 degrees for the right eye. The published figure of a plano is for 2 mm of 1.586.
+    expect(right?.compensated?.prism?.amount).toBeGreaterThan(0.05);
+    expect(right?.compensated?.prism?.baseDeg).toBeLessThan(1);
   });
 
   it('adds the lines of a pair up', () => {

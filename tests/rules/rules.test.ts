@@ -61,6 +61,15 @@ const allowed: readonly [string, Change][] = [
   ['pd-halved', {}],
   ['outline-estimate', {}],
   ['thickness-estimate', {}],
+  ['reading-zone-cut', { prescription: withAdd, lenses: progressive, fit: { fittingHeight: heights(25) } }],
+  ['segment-cut', { prescription: withAdd, lenses: bifocal, fit: { segmentHeight: heights(20) } }],
+  ['vertical-imbalance', { prescription: rx({ sphere: -3 }, { sphere: -2 }) }],
+  ['pd-sensitivity', { prescription: rx({ sphere: -3.25 }) }],
+  ['monovision', { prescription: rx({ sphere: 1, add: 2 }, { sphere: 1.5, add: 2 }) }],
+  ['decentration', { fit: { pd: { right: 31.5, left: 31.5 } } }],
+  ['polarised-screens', {}],
+  ['photochromic-conditions', {}],
+  ['mirror-coating', {}],
 ];
 
 /** Rule, package, what is said: level eye message, and the figures that carry it. */
@@ -202,7 +211,7 @@ const refused: readonly [string, Change, string, object][] = [
   [
     'as-worn',
     { frame: 'wrap', prescription: rx({ sphere: -6 }, { sphere: 0 }) },
-    'note right compensated',
+    'note right compensated,note left compensated',
     { faceFormDeg: 15 },
   ],
   [
@@ -268,6 +277,10 @@ const withMaterial = (change: Partial<typeof material>): Offer => ({
 const withFrame = (change: Partial<typeof frame>): Offer => ({
   ...offer,
   frames: [{ ...frame, ...change }],
+});
+const withTint = (change: Partial<Offer['tints'][number]>): Offer => ({
+  ...offer,
+  tints: offer.tints.map((one) => (one.id === 'clear' ? { ...one, ...change } : one)),
 });
 const withHabits = (change: Partial<Offer['shop']['habits']>): Offer => ({
   ...offer,
@@ -358,6 +371,27 @@ const inOtherShops: readonly [string, Offer, Change, string, object][] = [
     { lensD: 4.26, frameD: 8, differenceAbsD: 3.74 },
   ],
   ['heavy-pair', withHabits({ heavyFromG: 5 }), {}, 'caution both heavy', { fromG: 5 }],
+  [
+    'polarised-screens',
+    withTint({ polarised: true, kind: 'polarised' }),
+    {},
+    'note both screens',
+    { tint: 'Clear' },
+  ],
+  [
+    'photochromic-conditions',
+    withTint({ kind: 'photochromic' }),
+    {},
+    'note both windshield-and-heat',
+    { tint: 'Clear' },
+  ],
+  [
+    'mirror-coating',
+    withTint({ mirrored: true }),
+    {},
+    'stop both front-face',
+    { coating: 'Anti-reflective' },
+  ],
   [
     'outline-estimate',
     withFrame({

@@ -1,0 +1,37 @@
+import { nasalSign } from '../optics/prismBase.ts';
+import { segmentLeft } from '../optics/segment.ts';
+import { eachEye, type Rule } from './rule.ts';
+
+/** Share of the segment that should be left, below which the wearer is told: the shop's own caution. */
+const LEAST_SHARE = 0.6;
+
+/** How much of a segment lies inside the lens. */
+export const segmentCut: Rule = {
+  id: 'segment-cut',
+  asks: 'lens',
+  clearedBy: 'choice',
+  check: (situation) =>
+    eachEye(situation, ({ eye, reference, outline, nearInsetMm }) => {
+      const { segment, name } = situation.design;
+      if (segment === null || reference === null) return null;
+      const top = {
+        xMm: reference.xMm + nasalSign(eye) * nearInsetMm,
+        yMm: reference.yMm - segment.blankDropMm,
+      };
+      const { share, topWidthMm } = segmentLeft(outline, segment, top);
+      const leftPercent = Math.round(share * 100);
+      return leftPercent < LEAST_SHARE * 100
+        ? {
+            message: 'cut',
+            level: leftPercent === 0 ? 'stop' : 'caution',
+            eye,
+            figures: {
+              design: name,
+              leftPercent,
+              leastPercent: LEAST_SHARE * 100,
+              widthMm: Math.round(topWidthMm * 10) / 10,
+            },
+          }
+        : null;
+    }),
+};
