@@ -25,6 +25,7 @@ export interface BlankToCut {
 /** The lens, or why it cannot be. */
 export function makeLens(pair: PairJob, lens: LensJob, blank: BlankToCut): MadeLens {
   const cover = coverOf(pair, lens, blank);
+  const profile = profileOf(pair, lens);
   const finished = finishLens({
     power: lens.power,
     prism: groundPrism(pair, lens),
@@ -36,11 +37,11 @@ export function makeLens(pair: PairJob, lens: LensJob, blank: BlankToCut): MadeL
     reference: lens.reference,
     limits: limitsOf(pair, lens),
     fixedCentreThicknessMm: blank.centreThicknessMm,
-    profile: profileOf(pair, lens),
+    profile,
   });
   if (cover === null) return { lens: null, refusal: { reason: 'no-blanks', figures: {} } };
   return finished.ok
-    ? { lens: shown(pair, finished.lens, blank, cover), refusal: null }
+    ? { lens: shown(pair, finished.lens, blank, cover, profile), refusal: null }
     : { lens: null, refusal: refusalOf(finished) };
 }
 
@@ -106,6 +107,7 @@ function coverOf(pair: PairJob, lens: LensJob, { kind, diametersMm }: BlankToCut
     usedMm: cover.usedMm,
     spareMm: round2((cover.usedMm - neededMm) / 2),
     closestAtDeg: Math.round(cover.closestAtDeg) % 360,
+    middle: { xMm: reference.xMm - offset.xMm, yMm: reference.yMm - offset.yMm },
   };
 }
 
@@ -122,7 +124,13 @@ function offsetOf({ material, design, habits }: PairJob, { eye, outline, referen
   return surfacedBlank(outline, reference, surfaced.mostMoveMm, habits.blankAllowanceMm).movedCentre;
 }
 
-function shown(pair: PairJob, lens: FinishedLens, blank: BlankToCut, cover: BlankSituation): LensSituation {
+function shown(
+  pair: PairJob,
+  lens: FinishedLens,
+  blank: BlankToCut,
+  cover: BlankSituation,
+  profile: PowerProfile | null,
+): LensSituation {
   const thickestMm = round2(lens.thickest.mm);
   return {
     baseCurveD: blank.baseCurveD,
@@ -134,7 +142,7 @@ function shown(pair: PairJob, lens: FinishedLens, blank: BlankToCut, cover: Blan
     beyondRimMm: Math.max(0, round2(thickestMm - pair.frame.situation.rimDepthMm)),
     massG: round1(lens.massG),
     blank: cover,
-    surfaces: { front: lens.front, back: lens.back, centreThicknessMm: lens.centreThicknessMm },
+    surfaces: { front: lens.front, back: lens.back, centreThicknessMm: lens.centreThicknessMm, profile },
     shortfalls: lens.shortfalls
       .map(({ at, missingMm, atDeg }) => ({ at, missingMm: round2(missingMm), atDeg: Math.round(atDeg) }))
       .filter(({ missingMm }) => missingMm > 0),

@@ -14,13 +14,17 @@ export function lensLightPercent(
   { ne }: Pick<Material, 'ne'>,
   coating: Pick<Coating, 'faces' | 'residualReflectance'> | null,
 ): number {
+  const light = allReflectionsTransmittance({ ...lensFaces({ ne }, coating), internal: transmittance });
+  return round1(100 * light);
+}
+
+/** Share of light that each face reflects, 0 to 1: bare, or what its coating leaves. */
+export function lensFaces(
+  { ne }: Pick<Material, 'ne'>,
+  coating: Pick<Coating, 'faces' | 'residualReflectance'> | null,
+): { readonly front: number; readonly back: number } {
   const bare = reflectancePerSurface(ne);
   const coated = coating?.residualReflectance ?? bare;
   const faces = coating?.faces ?? 'none';
-  const light = allReflectionsTransmittance({
-    front: faces === 'both' ? coated : bare,
-    back: faces === 'none' ? bare : coated,
-    internal: transmittance,
-  });
-  return round1(100 * light);
+  return { front: faces === 'both' ? coated : bare, back: faces === 'none' ? bare : coated };
 }

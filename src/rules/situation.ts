@@ -5,6 +5,7 @@ import type { MountingKind, NotOffered, Stock } from '../catalogue/frame.ts';
 import type { Material, StockBlanks } from '../catalogue/material.ts';
 import type { ShopHabits } from '../catalogue/shop.ts';
 import type { Tint } from '../catalogue/tint.ts';
+import type { PowerProfile } from '../optics/powerProfile.ts';
 import type {
   BackSurface,
   Eye,
@@ -56,6 +57,8 @@ export interface BlankSituation {
   readonly spareMm: number;
   /** Where the blank is closest, degrees of the front view. */
   readonly closestAtDeg: number;
+  /** Middle of the blank, from the boxed centre. */
+  readonly middle: PointMm;
 }
 
 /** Figures of a lens that can be cut, rounded as they are shown: 0.01 mm, 0.1 g, 0.01 D. */
@@ -74,6 +77,8 @@ export interface LensSituation {
     readonly front: FrontSurface;
     readonly back: BackSurface;
     readonly centreThicknessMm: number;
+    /** Power profile of a progressive on its surface; null elsewhere. */
+    readonly profile: PowerProfile | null;
   };
   /** Where a stock lens is thinner than the limit. */
   readonly shortfalls: readonly { readonly at: string; readonly missingMm: number; readonly atDeg: number }[];
