@@ -22,12 +22,12 @@ export interface Demand {
   readonly at: PointMm;
 }
 
-/** The thinnest place of a hole is on its rim or at its middle: eight points and the middle are asked. */
+/** The thinnest place of a hole is on its rim or at its middle: 16 points and the middle are asked. */
 function holeRise(field: ThicknessField, reference: PointMm, x: number, y: number, radius: number): number {
   let least = rise(field, x - reference.xMm, y - reference.yMm);
-  for (let k = 0; k < 8; k++) {
-    const px = x + radius * Math.cos((k * Math.PI) / 4);
-    const py = y + radius * Math.sin((k * Math.PI) / 4);
+  for (let k = 0; k < 16; k++) {
+    const px = x + radius * Math.cos((k * Math.PI) / 8);
+    const py = y + radius * Math.sin((k * Math.PI) / 8);
     least = Math.min(least, rise(field, px - reference.xMm, py - reference.yMm));
   }
   return least;

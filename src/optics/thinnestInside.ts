@@ -97,6 +97,7 @@ function scanned(lens: LensToMake, field: ThicknessField): Demand {
       }
     }
   }
-  const limit = Math.min(lens.limits.centreMm, lens.limits.edgeMm);
-  return { by: share === 0 ? 'centre' : 'edge', limitMm: limit, needMm: limit - least, at: at(ray, share) };
+  const { centreMm, edgeMm } = lens.limits;
+  const limitMm = Math.min(centreMm, edgeMm);
+  return { by: centreMm <= edgeMm ? 'centre' : 'edge', limitMm, needMm: limitMm - least, at: at(ray, share) };
 }

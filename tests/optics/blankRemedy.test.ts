@@ -20,6 +20,19 @@ describe('the PDs that a blank covers', () => {
     expect(coveredPds(round, 60, -1, 35)).toEqual(pds);
   });
 
+  it('move with the offset of the blank, and may lie all on one side', () => {
+    fc.assert(
+      fc.property(outline, real(-20, 20), real(62, 80), (lens, offsetX, usedMm) => {
+        const plain = coveredRange({ outline: lens, reference: { xMm: 0, yMm: 0 } }, usedMm);
+        const offset = { xMm: offsetX, yMm: 0 };
+        const moved = coveredRange({ outline: lens, reference: { xMm: 0, yMm: 0 }, offset }, usedMm);
+        fc.pre(plain !== null && plain.mostXMm - plain.leastXMm > 0.5);
+        expectNear(moved?.leastXMm ?? Number.NaN, plain.leastXMm + offsetX, 1e-6, 'mm');
+        expectNear(moved?.mostXMm ?? Number.NaN, plain.mostXMm + offsetX, 1e-6, 'mm');
+      }),
+    );
+  });
+
   it('are none where the blank is smaller than the lens', () => {
     expect(coveredRange(round, 51)).toBeNull();
     expect(coveredPds(round, 51, 1, 35)).toBeNull();

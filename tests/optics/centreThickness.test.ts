@@ -1,6 +1,17 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { crossingFault, type Demand, shortfalls, strictest } from '../../src/optics/centreThickness.ts';
+import {
+  crossingFault,
+  type Demand,
+  holeDemand,
+  shortfalls,
+  strictest,
+} from '../../src/optics/centreThickness.ts';
+import { finishLens } from '../../src/optics/finishedLens.ts';
+import { outlinePoint } from '../../src/optics/outline.ts';
+import { rise, thicknessField } from '../../src/optics/thicknessField.ts';
+import { usualLens } from './frames.ts';
+import { expectNear } from './near.ts';
 import { real } from './realistic.ts';
 
 const demand = (by: Demand['by'], limitMm: number, needMm: number, xMm = 0, yMm = 0): Demand => ({
@@ -19,6 +30,28 @@ const demands = fc
     { minLength: 1, maxLength: 6 },
   )
   .map((list) => list.map(({ by, limitMm, needMm }) => demand(by, limitMm, needMm)));
+
+describe('the demand of a hole', () => {
+  it('keeps its limit at its middle and all round its rim, and just so at the thinnest place', () => {
+    fc.assert(
+      fc.property(usualLens, real(0.5, 3), fc.nat(359), (lens, diameterMm, i) => {
+        const beside = outlinePoint(lens.outline, i);
+        const hole = { xMm: 0.85 * beside.xMm, yMm: 0.85 * beside.yMm, diameterMm, leastMm: 2 };
+        const made = finishLens(lens);
+        fc.pre(made.ok);
+        const field = thicknessField(made.lens.front, made.lens.back, null);
+        const { needMm, limitMm, at } = holeDemand(lens, field, hole);
+        const left = (x: number, y: number) =>
+          needMm + rise(field, x - lens.reference.xMm, y - lens.reference.yMm);
+        const rim = Array.from({ length: 64 }, (_, k) => (k * Math.PI) / 32).map((turn) =>
+          left(hole.xMm + (diameterMm / 2) * Math.cos(turn), hole.yMm + (diameterMm / 2) * Math.sin(turn)),
+        );
+        expectNear(Math.min(left(hole.xMm, hole.yMm), ...rim), 2, 0.01, 'mm');
+        expect([limitMm, at]).toEqual([2, { xMm: hole.xMm, yMm: hole.yMm }]);
+      }),
+    );
+  });
+});
 
 describe('the strictest demand', () => {
   it('asks for no less than any other, and the first of equals governs', () => {

@@ -69,7 +69,33 @@ describe('the demands of the inside', () => {
     expect(asked({ power: sphere(-4), prism: { x: 1, y: 0 } })).toMatchObject([
       { by: 'centre', limitMm: 1.5 },
     ]);
-    expect(asked({ power: sphere(-4), frontConic: -1 })).toHaveLength(1);
+    expect(asked({ power: sphere(-4), frontConic: -1 })).toMatchObject([{ by: 'edge', limitMm: 1 }]);
+  });
+
+  it('find a hollow wherever it lies beside the reference point, to 0.02 mm', () => {
+    fc.assert(
+      fc.property(outline, real(-4, 4), real(-4, 4), (frame, xMm, yMm) => {
+        // A low plus front that flattens outwards is thinnest on a ring about the reference point.
+        const lens = order({
+          power: sphere(0.4),
+          frontPowerD: 7,
+          frontConic: -5,
+          outline: frame,
+          reference: { xMm, yMm },
+        });
+        const front = { radiusMm: radiusOfPower(7, 1.5), conic: -5 };
+        const field = thicknessField(front, backFor(lens, 2), null);
+        const demands: Parameters<typeof interiorDemands>[2] = [];
+        interiorDemands(lens, field, demands);
+        let least = Number.POSITIVE_INFINITY;
+        for (let x = -30; x <= 30; x += 0.75)
+          for (let y = -28; y <= 28; y += 0.75)
+            if (inside(frame, { xMm: x, yMm: y })) least = Math.min(least, rise(field, x - xMm, y - yMm));
+        const [found] = demands;
+        expect(1 - (found?.needMm ?? Number.NaN)).toBeLessThan(least + 0.02);
+      }),
+      { numRuns: 60 },
+    );
   });
 
   it('hold in a progressive: no place of it is below the lesser limit', () => {
@@ -99,6 +125,8 @@ describe('the demands of the inside', () => {
             for (let yMm = -28; yMm <= 28; yMm += 1.5)
               if (inside(frame, { xMm, yMm })) least = Math.min(least, thickness({ xMm, yMm }));
           expect(least).toBeGreaterThan(Math.min(centreMm, 1.2) - 0.01);
+          const there = thickness(made.lens.governedAt);
+          expectNear(Math.min(Math.abs(there - centreMm), Math.abs(there - 1.2)), 0, 1e-3, 'mm');
         },
       ),
       { numRuns: 60 },
