@@ -21,6 +21,8 @@ export interface WorksheetSource {
   readonly date: string;
 }
 
+const NO_FAULTS: readonly FieldFault[] = [];
+
 export type Worksheet = ReturnType<typeof createWorksheet>;
 
 /** The stores of a worksheet, one set a page. */
@@ -52,9 +54,22 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
     engineFailed,
     read,
     standing: computed([faults, answer], standingOf),
-    shownFaults: computed([faults, left], (all, gone) =>
-      all.filter(({ field }) => field === null || gone[field] === true),
-    ),
+    shownFaults: computed([faults, left], (all, gone) => {
+      const shown = all.filter(({ field }) => field === null || gone[field] === true);
+      // The same empty list each time, so that no field is drawn again while all is well.
+      return shown.length === 0 ? NO_FAULTS : shown;
+    }),
+    /** Each choice by itself: it changes only when it is chosen, or follows from another. */
+    chosen: {
+      size: computed(read, ({ choices }) => choices.size),
+      colourway: computed(read, ({ choices }) => choices.colourway),
+      wearer: computed(read, ({ choices }) => choices.wearer),
+      use: computed(read, ({ choices }) => choices.use),
+      design: computed(read, ({ choices }) => choices.design),
+      material: computed(read, ({ choices }) => choices.material),
+      tint: computed(read, ({ choices }) => choices.tint),
+      coating: computed(read, ({ choices }) => choices.coating),
+    },
     /** Puts in what was kept, or typed before the script was there. */
     fill: (first: Entries) => {
       left.set(Object.fromEntries(Object.keys(first).map((field) => [field, true])));

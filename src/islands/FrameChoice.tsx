@@ -7,7 +7,8 @@ import { useSheet } from './sheet.ts';
 export function FrameChoice() {
   const sheet = useSheet();
   const { t, frame, data } = sheet;
-  const { size, colourway } = useStore(sheet.read).choices;
+  const size = useStore(sheet.chosen.size);
+  const colourway = useStore(sheet.chosen.colourway);
   const extra = (minor: number) => {
     if (minor === 0) return '';
     const text = formatMoney(

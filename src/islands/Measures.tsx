@@ -8,10 +8,10 @@ import { useSheet } from './sheet.ts';
 export function Measures() {
   const sheet = useSheet();
   const { t, data, frame } = sheet;
-  const { choices } = useStore(sheet.read);
+  const chosen = useStore(sheet.chosen.design);
   const single = useStore(sheet.entries, { keys: ['pd.mode'] })['pd.mode'] === 'both';
-  const design = data.designs.find(({ id }) => id === choices.design);
-  const power = choices.use !== 'none';
+  const design = data.designs.find(({ id }) => id === chosen);
+  const power = useStore(sheet.chosen.use) !== 'none';
   const needed = (when: boolean) => (when && power ? t('measures.needed') : null);
   return (
     <section class="ws-part" aria-labelledby="ws-measures">

@@ -1,5 +1,6 @@
 /** All options of one kind, each with its mark, reasons, figures and what it changes in the total. */
 import { useStore } from '@nanostores/preact';
+import type { ReadableAtom } from 'nanostores';
 import { optionRows, type OptionRow as Row, tellingColumns } from '../configurator/optionRows.ts';
 import type { LensChoice } from '../quote/options.ts';
 import { Mark } from './Mark.tsx';
@@ -10,12 +11,14 @@ export function OptionList({ kind }: { readonly kind: LensChoice }) {
   const sheet = useSheet();
   const { t, data } = sheet;
   const rows = optionRows(data, kind, useStore(sheet.reports)[kind]);
-  const chosen = useStore(sheet.read).choices[kind];
+  const chosen = useStore(sheet.chosen[kind] as ReadableAtom<string | null>);
   const columns = tellingColumns(rows);
   return (
     <fieldset class="ws-options">
       <legend>{t(`option.${kind}.legend`)}</legend>
-      <p class="ws-lead">{t(`option.${kind}.text`)}</p>
+      <p class="ws-lead">
+        {t(`option.${kind}.text`)} <a href={`/lenses/#${kind}s`}>{t(`option.${kind}.more`)}</a>
+      </p>
       <Heads kind={kind} columns={columns} />
       {rows.map((row) => (
         <div class="ws-option" key={row.id}>

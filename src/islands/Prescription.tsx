@@ -8,7 +8,7 @@ import { useSheet } from './sheet.ts';
 export function Prescription() {
   const sheet = useSheet();
   const { t, data } = sheet;
-  const { use } = useStore(sheet.read).choices;
+  const use = useStore(sheet.chosen.use);
   return (
     <section class="ws-part" aria-labelledby="ws-prescription">
       <h3 id="ws-prescription">{t('prescription.legend')}</h3>

@@ -35,6 +35,7 @@ export function Ticket() {
       id="ws-ticket"
       aria-label={t('ticket.label')}
       tabIndex={-1}
+      onFocus={({ target, currentTarget }) => target === currentTarget && setOpen(true)}
     >
       <div class={`ws-verdict ws-verdict-${standing.kind}`}>
         <p class="ws-sentence">

@@ -49,7 +49,8 @@ export function Worksheet({ stores }: { readonly stores: Stores }) {
 function People() {
   const sheet = useSheet();
   const { t } = sheet;
-  const { wearer, use } = useStore(sheet.read).choices;
+  const wearer = useStore(sheet.chosen.wearer);
+  const use = useStore(sheet.chosen.use);
   return (
     <section class="ws-part" aria-label={t('use.legend')}>
       <Choice

@@ -11,13 +11,20 @@ async function load(root: HTMLElement): Promise<void> {
   startWorksheet(root, JSON.parse(text) as PageData, await response.json());
 }
 
+/** The form stays as it is: nothing in it is judged. */
+function tellFailure(error: unknown): void {
+  const told = document.getElementById('worksheet-failed');
+  if (told !== null) told.hidden = false;
+  console.error(error);
+}
+
 const root = document.getElementById('worksheet-root');
 if (root !== null) {
   const near = new IntersectionObserver(
     (seen) => {
       if (!seen.some(({ isIntersecting }) => isIntersecting)) return;
       near.disconnect();
-      void load(root);
+      load(root).catch(tellFailure);
     },
     { rootMargin: '50%' },
   );

@@ -2,13 +2,23 @@
 import { formatMoney } from '../money/format.ts';
 import { useSheet } from './sheet.ts';
 
+const kept = new Map<string, Intl.NumberFormat>();
+
+/** A number with at least and at most so many decimals. Formatters are kept: making one is slow. */
+function decimal(language: string, least: number, most: number, value: number): string {
+  const name = `${language} ${least} ${most}`;
+  let format = kept.get(name);
+  if (format === undefined) {
+    format = new Intl.NumberFormat(language, { minimumFractionDigits: least, maximumFractionDigits: most });
+    kept.set(name, format);
+  }
+  return format.format(value);
+}
+
 export function useFigures() {
   const { t, data } = useSheet();
   const { language, currency, currencyDigits } = data.shop;
-  const fixed = (value: number, digits: number) =>
-    new Intl.NumberFormat(language, { minimumFractionDigits: digits, maximumFractionDigits: digits }).format(
-      value,
-    );
+  const fixed = (value: number, digits: number) => decimal(language, digits, digits, value);
   const money = (minor: number) =>
     formatMoney(minor, currency, currencyDigits, language).replace('-', '\u2212');
   return {
@@ -21,11 +31,8 @@ export function useFigures() {
     prism: (value: number) => `${fixed(value, 2)} ${t('unit.prism')}`,
     /** One share, or the least to the most of several. */
     percents: (shares: readonly number[]) => {
-      const percent = new Intl.NumberFormat(language, { maximumFractionDigits: 1 });
-      const ends = [...new Set([shares[0] ?? 0, shares.at(-1) ?? 0])].map((share) =>
-        percent.format(share * 100),
-      );
-      return `${ends.join('\u2013')}\u00a0%`;
+      const ends = [shares[0] ?? 0, shares.at(-1) ?? 0].map((share) => decimal(language, 0, 1, share * 100));
+      return `${[...new Set(ends)].join('\u2013')}\u00a0%`;
     },
     /** What a choice adds to the total; null where there is no price. */
     difference: (minor: number | null) =>

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { say } from '../../src/catalogue/words.ts';
+import { fieldName } from '../../src/configurator/fieldName.ts';
 import { type Entries, FIELDS, type Field } from '../../src/configurator/fields.ts';
 import { readEntries } from '../../src/configurator/readEntries.ts';
 import { pairFaults } from '../../src/quote/plausible.ts';
@@ -56,6 +58,13 @@ describe('readEntries', () => {
         expect(message).not.toBe('');
         expect(expected).not.toBe('');
       }
+  });
+
+  it('has a name for every field that can be faulty', () => {
+    const t = (key: string) => say(shop.words, `worksheet.${key}`);
+    for (const [, entries] of WRONG)
+      for (const { field } of read(entries).faults)
+        if (field !== null) expect(fieldName(t, field)).not.toBe(field);
   });
 
   it('suggests 62 for a PD of 6.2', () => {
