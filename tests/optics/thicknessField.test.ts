@@ -32,6 +32,34 @@ describe('the rise of thickness over a lens', () => {
     );
   });
 
+  it('with an addition over the whole face is that of a steeper front or a flatter back', () => {
+    fc.assert(
+      fc.property(real(-18, 18), real(-18, 18), real(0.75, 3), fc.boolean(), (x, y, addD, onFront) => {
+        const [front, back] = [100, 70];
+        const added = addD / 500;
+        const profile = { addD, startYMm: 50, endYMm: 45, insetXMm: 0 };
+        const field = (frontMm: number, backMm: number, surface: 'front' | 'back' | null) => {
+          const faces = [
+            { radiusMm: frontMm, conic: 0 },
+            {
+              generatingRadiusMm: backMm,
+              revolvedRadiusMm: backMm,
+              generatingMeridianDeg: 0,
+              tiltSlopeX: 0,
+              tiltSlopeY: 0,
+            },
+          ] as const;
+          return thicknessField(...faces, profileOn(...faces, surface && { ...profile, surface }, 1.5));
+        };
+        const steeper = onFront
+          ? field(1 / (1 / front + added), back, null)
+          : field(front, 1 / (1 / back - added), null);
+        const progressive = field(front, back, onFront ? 'front' : 'back');
+        expectNear(rise(progressive, x, y), rise(steeper, x, y), 1e-5, 'mm');
+      }),
+    );
+  });
+
   it('is 0 at the reference point, whatever the lens', () => {
     fc.assert(
       fc.property(usualLens, (order) => {
