@@ -1,4 +1,4 @@
-import { outlinePoint } from './outline.ts';
+import { keptOutline } from './keptOutline.ts';
 import type { Outline } from './types.ts';
 
 /** Where a vertical line crosses a lens. */
@@ -15,12 +15,16 @@ export interface VerticalChord {
 export function verticalChord(outline: Outline, xMm: number): VerticalChord | null {
   let bottomMm = Number.POSITIVE_INFINITY;
   let topMm = Number.NEGATIVE_INFINITY;
-  for (let i = 0; i < outline.radiiMm.length; i++) {
-    const a = outlinePoint(outline, i);
-    const b = outlinePoint(outline, i + 1);
-    if (Math.min(a.xMm, b.xMm) > xMm || Math.max(a.xMm, b.xMm) < xMm) continue;
-    const along = a.xMm === b.xMm ? 0 : (xMm - a.xMm) / (b.xMm - a.xMm);
-    const yMm = a.yMm + along * (b.yMm - a.yMm);
+  const points = keptOutline(outline);
+  const n = points.xMm.length;
+  for (let i = 0; i < n; i++) {
+    const next = i + 1 === n ? 0 : i + 1;
+    const fromX = points.xMm[i] as number;
+    const toX = points.xMm[next] as number;
+    if ((fromX > xMm && toX > xMm) || (fromX < xMm && toX < xMm)) continue;
+    const fromY = points.yMm[i] as number;
+    const along = fromX === toX ? 0 : (xMm - fromX) / (toX - fromX);
+    const yMm = fromY + along * ((points.yMm[next] as number) - fromY);
     bottomMm = Math.min(bottomMm, yMm);
     topMm = Math.max(topMm, yMm);
   }

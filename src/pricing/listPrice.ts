@@ -1,6 +1,7 @@
 /** The price list: what one pair costs before any promotion, shipping and tax. */
 import type { Surcharge } from '../catalogue/limit.ts';
 import type { Charge } from './charge.ts';
+import type { PairGoods } from './goods.ts';
 import type { PricedFrame, PricedLenses, PricedPair } from './pair.ts';
 import { surchargesFor } from './surcharges.ts';
 import type { PriceWord } from './words.ts';
@@ -76,4 +77,27 @@ export function listCharges(
     frame: frame ? frameCharges(frame, pair) : [],
     lenses: lenses ? lensCharges(lenses, pair) : [],
   };
+}
+
+/**
+ * The sums of those lines, minor units, without writing one: what a search through thousands of packages needs. A law
+ * holds it equal to listCharges.
+ */
+export function listSums({ frame, lenses }: PricedPair): PairGoods {
+  return {
+    frame: frame
+      ? frame.frame.priceMinor + frame.colourway.priceDifferenceMinor + frame.size.priceDifferenceMinor
+      : 0,
+    lenses: lenses ? lensSum(lenses) : 0,
+  };
+}
+
+function lensSum(lenses: PricedLenses): number {
+  const { design, material, tint, coating, stock } = lenses;
+  const options = (tint?.priceMinor ?? 0) + (coating?.priceMinor ?? 0);
+  if (stock) return stock.priceMinor + options;
+  let sum = design.priceMinor + material.priceMinor + options;
+  for (const { priceMinor } of surchargesFor(lenses, design.surcharges)) sum += priceMinor;
+  for (const { priceMinor } of surchargesFor(lenses, material.surcharges)) sum += priceMinor;
+  return sum;
 }

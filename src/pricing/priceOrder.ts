@@ -5,7 +5,7 @@ import { chargesTotal } from './charge.ts';
 import { codesTyped } from './codes.ts';
 import type { QuoteLine } from './line.ts';
 import type { Asked, PricedPair } from './pair.ts';
-import { type Reckoning, reckon } from './reckon.ts';
+import { type Reckoning, reckon, reckonTotal } from './reckon.ts';
 import { type PriceFault, termsOf } from './terms.ts';
 import { slotsOf, worded } from './wording.ts';
 
@@ -80,7 +80,7 @@ export function pricer(offer: Offer, asked: Asked): Pricer | PriceRefusal {
   return {
     ok: true,
     order: (pairs) => written(offer, asked, reckon(offer, terms, pairs)),
-    totalMinor: (pairs) => chargesTotal(reckon(offer, terms, pairs).charges),
+    totalMinor: (pairs) => reckonTotal(offer, terms, pairs),
   };
 }
 

@@ -1,7 +1,9 @@
 /** The whole reckoning of an order, before its labels are written. */
 import type { Offer } from '../catalogue/catalogue.ts';
+import { sumMinor } from '../money/minor.ts';
 import { type Charge, chargesTotal } from './charge.ts';
-import { listCharges } from './listPrice.ts';
+import { goodsTotal } from './goods.ts';
+import { listCharges, listSums } from './listPrice.ts';
 import type { PricedPair } from './pair.ts';
 import { applyPromotions, type Considered } from './promotions.ts';
 import { taxCharges } from './tax.ts';
@@ -11,6 +13,13 @@ export interface Reckoning {
   /** In the order of a quote: pair by pair at list price with surcharges, promotions, shipping, tax. */
   readonly charges: readonly Charge[];
   readonly considered: readonly Considered[];
+}
+
+/** The sum of a reckoning, minor units, without its lines; equal to the total of `reckon`, which a law holds. */
+export function reckonTotal(offer: Offer, terms: Terms, pairs: readonly PricedPair[]): number {
+  const goods = { pairs: pairs.map(listSums), shipping: terms.shipping.amountMinor };
+  const { left } = applyPromotions(offer, terms.candidates, pairs, goods);
+  return sumMinor([goodsTotal(left), left.shipping, chargesTotal(taxCharges(terms, left))]);
 }
 
 /** Prices the pairs on the terms. Shipping that a promotion gives away stays a line, with its credit before it. */
