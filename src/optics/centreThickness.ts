@@ -22,15 +22,29 @@ export interface Demand {
   readonly at: PointMm;
 }
 
-/** The thinnest place of a hole is on its rim or at its middle: 16 points and the middle are asked. */
+/** The thinnest place of a hole is on its rim or at its middle: the rim is asked at 16 points, then beside the least. */
 function holeRise(field: ThicknessField, reference: PointMm, x: number, y: number, radius: number): number {
-  let least = rise(field, x - reference.xMm, y - reference.yMm);
-  for (let k = 0; k < 16; k++) {
-    const px = x + radius * Math.cos((k * Math.PI) / 8);
-    const py = y + radius * Math.sin((k * Math.PI) / 8);
-    least = Math.min(least, rise(field, px - reference.xMm, py - reference.yMm));
+  const middle = rise(field, x - reference.xMm, y - reference.yMm);
+  const onRim = (turn: number) =>
+    rise(field, x + radius * Math.cos(turn) - reference.xMm, y + radius * Math.sin(turn) - reference.yMm);
+  let at = 0;
+  let least = onRim(0);
+  for (let k = 1; k < 16; k++) {
+    const here = onRim((k * Math.PI) / 8);
+    if (here < least) at = (k * Math.PI) / 8;
+    // NaN stays, where a surface does not reach.
+    least = Math.min(least, here);
   }
-  return least;
+  for (let half = Math.PI / 16; half > 0.02; half /= 2) {
+    for (const turn of [at - half, at + half]) {
+      const here = onRim(turn);
+      if (here < least) {
+        least = here;
+        at = turn;
+      }
+    }
+  }
+  return Math.min(middle, least);
 }
 
 /** The demand of a hole, NaN where a surface does not reach it. */

@@ -43,10 +43,10 @@ describe('the demand of a hole', () => {
         const { needMm, limitMm, at } = holeDemand(lens, field, hole);
         const left = (x: number, y: number) =>
           needMm + rise(field, x - lens.reference.xMm, y - lens.reference.yMm);
-        const rim = Array.from({ length: 64 }, (_, k) => (k * Math.PI) / 32).map((turn) =>
+        const rim = Array.from({ length: 256 }, (_, k) => (k * Math.PI) / 128).map((turn) =>
           left(hole.xMm + (diameterMm / 2) * Math.cos(turn), hole.yMm + (diameterMm / 2) * Math.sin(turn)),
         );
-        expectNear(Math.min(left(hole.xMm, hole.yMm), ...rim), 2, 0.01, 'mm');
+        expectNear(Math.min(left(hole.xMm, hole.yMm), ...rim), 2, 0.001, 'mm');
         expect([limitMm, at]).toEqual([2, { xMm: hole.xMm, yMm: hole.yMm }]);
       }),
     );
