@@ -21,6 +21,8 @@ export default defineConfig({
   devToolbar: { enabled: false },
   // Its colours are inline styles, which the policy below refuses; no page shows code.
   markdown: { syntaxHighlight: false },
+  // The worksheet's engine is built in parts, which only modules can be.
+  vite: { worker: { format: 'es' } },
   integrations: [shopContent(loadCatalogue), preact()],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },
 });

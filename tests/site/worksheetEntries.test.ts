@@ -247,14 +247,24 @@ describe('the worksheet', () => {
     await context.close();
   });
 
-  it('says so when the engine does not load, and how to reach the shop', async () => {
+  it.each(['engineWorker', 'rules'])('says so when the engine does not load: %s', async (part) => {
     const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
     const page = await context.newPage();
-    await page.route('**/engineWorker*', (route) => route.abort());
+    await context.route(`**/_astro/${part}*`, (route) => route.abort());
     await page.goto(`${server.origin}/frames/sanderling/`);
     await untilAlive(page);
     await page.locator(field('right.sphere')).fill('-2');
-    await page.getByText('did not load, so nothing here is judged yet').waitFor();
+    await page.locator('#ws-ticket').getByText('did not load, so nothing here is judged yet').waitFor();
+    await context.close();
+  });
+
+  it('says so when the data of the shop do not load', async () => {
+    const context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+    const page = await context.newPage();
+    await page.route('**/shop-data/**', (route) => route.abort());
+    await page.goto(`${server.origin}/frames/sanderling/`);
+    await page.locator('#worksheet-root').scrollIntoViewIfNeeded();
+    await page.getByRole('alert').getByText('did not load, so nothing here is judged yet').waitFor();
     await context.close();
   });
 });
