@@ -3,19 +3,22 @@
  * are mm from the reference point, positive towards the thickest edge; depths are mm behind the front's vertex.
  */
 import type { MountingKind } from '../../catalogue/frame.ts';
+import { fullTurnDeg, toDegrees } from '../../optics/angle.ts';
 import { bevelWidthMm } from '../../optics/bevel.ts';
 import { radiusAt } from '../../optics/outline.ts';
 import type { Eye } from '../../optics/types.ts';
 import { round2 } from '../../rules/round.ts';
 import type { EyeSituation, LensSituation, Situation } from '../../rules/situation.ts';
 import { meridianChord } from './meridian.ts';
-import { type LensAt, lensAt } from './thickness.ts';
+import { lensAt } from './thickness.ts';
 
 /** One end of a section: where on the meridian, how thick, and how deep its front lies. */
 export interface SectionEnd {
   readonly sMm: number;
   readonly mm: number;
   readonly frontMm: number;
+  /** Its direction from the boxed centre, degrees of the front view. */
+  readonly atDeg: number;
 }
 
 /** A lens along a meridian: the same number of places, fronts and thicknesses. */
@@ -98,7 +101,7 @@ function eyeSection(situation: Situation, own: EyeSituation, other: Situation | 
   const against = other && second?.lens ? alongMeridian(other, second, direction) : null;
   return {
     eye,
-    meridianDeg: Math.round((direction * 180) / Math.PI + 360) % 360,
+    meridianDeg: Math.round(fullTurnDeg(toDegrees(direction))) % 360,
     ...section,
     ...figures,
     compared:
@@ -121,6 +124,12 @@ function alongMeridian(situation: Situation, own: EyeSituation, direction: numbe
   if (reach === null) return null;
   const surfaces = lensAt(lens, situation.material);
   const at = (s: number) => surfaces(s * Math.cos(direction), s * Math.sin(direction));
+  const end = (s: number): SectionEnd => {
+    const { frontMm, thicknessMm } = at(s);
+    const [x, y] = [reference.xMm + s * Math.cos(direction), reference.yMm + s * Math.sin(direction)];
+    const atDeg = Math.round(fullTurnDeg(toDegrees(Math.atan2(y, x)))) % 360;
+    return { sMm: round2(s), mm: round2(thicknessMm), frontMm: round2(frontMm), atDeg };
+  };
   const sMm: number[] = [];
   const frontMm: number[] = [];
   const thicknessMm: number[] = [];
@@ -136,14 +145,8 @@ function alongMeridian(situation: Situation, own: EyeSituation, direction: numbe
     sMm,
     frontMm,
     thicknessMm,
-    thick: sectionEnd(reach.to, at(reach.to)),
-    other: sectionEnd(reach.from, at(reach.from)),
+    thick: end(reach.to),
+    other: end(reach.from),
     centreMm: lens.centreThicknessMm,
   };
 }
-
-const sectionEnd = (s: number, { frontMm, thicknessMm }: LensAt): SectionEnd => ({
-  sMm: round2(s),
-  mm: round2(thicknessMm),
-  frontMm: round2(frontMm),
-});
