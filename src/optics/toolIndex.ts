@@ -4,7 +4,7 @@
  */
 
 /** The calibration that most trade texts give. */
-export const TOOL_INDEX = 1.53;
+const TOOL_INDEX = 1.53;
 
 /** True surface power, D, of a curve that reads `readingD` at calibration `cal`: F = reading (n - 1)/(cal - 1). */
 export function truePowerD(readingD: number, index: number, cal = TOOL_INDEX): number {
