@@ -1,4 +1,5 @@
 /** The seller: who they are, the law and habits they work under, where they send and what tax they add. */
+import type { OrderTerms } from './orderTerms.ts';
 
 /** A place that the shop sends to. A longer name is tried first: `US-ME` before `US` before `*`. */
 export interface ShippingRate {
@@ -52,6 +53,7 @@ export interface Shop {
   readonly shipping: readonly ShippingRate[];
   readonly tax: readonly TaxRate[];
   readonly exemptions: readonly TaxExemption[];
+  readonly order: OrderTerms;
 }
 
 /** The figures by which this workroom works. */

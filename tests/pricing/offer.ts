@@ -193,6 +193,7 @@ export const shop: Shop = {
     { destinations: ['US', '*'], label: 'No tax', ratePpm: 0, on: ['frame', 'lenses', 'shipping'] },
   ],
   exemptions: [{ id: 'resale', label: 'Resale', reason: 'bought to be sold again', destinations: ['US-ME'] }],
+  order: { publicKeys: [], delivery: ['save'], postTo: null, consents: [], payments: [] },
 };
 
 export const offer: Offer = {

@@ -1,6 +1,7 @@
 /** Names that must be different from each other inside one file. */
 import { type Check, type Content, sound } from '../content.ts';
 import type { ContentFault, FieldPath } from '../fault.ts';
+import type { OrderTerms } from '../orderTerms.ts';
 import { faultAt } from '../reading/entry.ts';
 import type { Origin } from '../reading/origin.ts';
 
@@ -40,6 +41,7 @@ function inShop({ shop }: Content): ContentFault[] {
       value.exemptions.map(({ id }) => id),
       (index) => ['exemptions', index, 'id'],
     ),
+    ...inTerms(origin, value.order),
     ...repeated(
       origin,
       places.map(({ place }) => place),
@@ -48,7 +50,21 @@ function inShop({ shop }: Content): ContentFault[] {
   ];
 }
 
-/** Sizes, colourways, stock lenses, collections, exemptions and destinations that are named twice. */
+function inTerms(origin: Origin, { publicKeys, delivery, consents, payments }: OrderTerms): ContentFault[] {
+  return [
+    ...repeated(origin, publicKeys, (index) => ['order', 'publicKeys', index]),
+    ...repeated(origin, delivery, (index) => ['order', 'delivery', index]),
+    ...Object.entries({ consents, payments }).flatMap(([list, items]) =>
+      repeated(
+        origin,
+        items.map(({ id }) => id),
+        (index) => ['order', list, index, 'id'],
+      ),
+    ),
+  ];
+}
+
+/** Sizes, colourways, stock lenses, collections, exemptions, destinations, keys, consents and payments that are named twice. */
 export const checkDuplicates: Check = (content) => [
   ...inShop(content),
   ...sound(content.frames).flatMap(({ origin, value }) => [

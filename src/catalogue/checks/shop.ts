@@ -63,6 +63,18 @@ function servedFault({ destination, shipping }: AuthoredShop): FaultDetail | nul
   };
 }
 
+/** An address and the word for it stand together. */
+function postFault({ order: { delivery, postTo } }: AuthoredShop): FaultDetail | null {
+  const posts = delivery.includes('post');
+  if (posts === (postTo !== null)) return null;
+  return {
+    code: 'parts-disagree',
+    expected: 'post among the ways of delivery, and the address in postTo, or neither',
+    received: posts ? 'post without an address' : `the address ${postTo} without post`,
+    hint: posts ? 'Add postTo: https://... or take post out.' : 'Add post to delivery, or remove postTo.',
+  };
+}
+
 /** Faults of shop.yaml that its schema cannot see. */
 export const checkShop: Check = ({ shop }) => {
   if (shop === null) return [];
@@ -75,6 +87,7 @@ export const checkShop: Check = ({ shop }) => {
   if (value === null) return faults;
   add(['timeZone'], zoneFault(value.timeZone));
   add(['destination'], placeFault(value.destination) ?? servedFault(value));
+  add(['order', value.order.postTo === null ? 'delivery' : 'postTo'], postFault(value));
   for (const list of ['shipping', 'tax', 'exemptions'] as const) {
     for (const [index, { destinations }] of value[list].entries()) {
       for (const [at, place] of destinations.entries())

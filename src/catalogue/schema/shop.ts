@@ -13,6 +13,8 @@ import {
   whole,
 } from './fields.ts';
 import { percent } from './money.ts';
+import { orderTerms } from './orderTerms.ts';
+import { workroomSchema } from './workroom.ts';
 
 const PLACE = /^(?:[A-Z]{2}(?:-[A-Z0-9]{1,3})?|\*)$/;
 
@@ -118,6 +120,10 @@ export function shopSchema(money: MoneyFields) {
       list(fields({ id: id(), label: text(), reason: text(), destinations: list(place(), 1) })),
       [],
     ),
+    /** How orders come in. */
+    order: orderTerms(),
+    /** How the workroom works. Everything in it may be left out. */
+    workroom: workroomSchema(),
     /** Groups of frames. */
     collections: list(fields({ id: id(), name: text(), summary: text() }), 1),
   });
