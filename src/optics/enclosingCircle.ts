@@ -16,10 +16,10 @@ const TOUCH_MM = 1e-9;
 
 /** The smallest circle round all points of the outline, mm from the origin of its radii. */
 export function enclosingCircle(outline: Outline): CircleMm {
-  const { xMm, yMm } = outlinePoints(outline);
-  const p = (i: number): PointMm => ({ xMm: xMm[i] as number, yMm: yMm[i] as number });
+  const points = scattered(outline);
+  const p = (i: number) => points[i] as PointMm;
   let circle: CircleMm = { ...p(0), radiusMm: 0 };
-  for (let i = 1; i < xMm.length; i++) {
+  for (let i = 1; i < points.length; i++) {
     if (holds(circle, p(i))) continue;
     circle = { ...p(i), radiusMm: 0 };
     for (let j = 0; j < i; j++) {
@@ -30,6 +30,23 @@ export function enclosingCircle(outline: Outline): CircleMm {
   }
   return circle;
 }
+
+/**
+ * The points in leaps of about the golden section of the way round. One after the other along the rim, nearly every
+ * point would lie outside the circle of those before, and each such point begins the search anew.
+ */
+function scattered(outline: Outline): readonly PointMm[] {
+  const { xMm, yMm } = outlinePoints(outline);
+  const count = xMm.length;
+  let leap = Math.max(1, Math.round(count * 0.618));
+  while (commonFactor(leap, count) > 1) leap++;
+  return Array.from({ length: count }, (_, i) => {
+    const at = (i * leap) % count;
+    return { xMm: xMm[at] as number, yMm: yMm[at] as number };
+  });
+}
+
+const commonFactor = (a: number, b: number): number => (b === 0 ? a : commonFactor(b, a % b));
 
 function holds(circle: CircleMm, point: PointMm): boolean {
   return Math.hypot(point.xMm - circle.xMm, point.yMm - circle.yMm) <= circle.radiusMm + TOUCH_MM;
