@@ -6,6 +6,7 @@ import type { Material } from './material.ts';
 import type { Promotion } from './promotion.ts';
 import type { Shop } from './shop.ts';
 import type { Tint } from './tint.ts';
+import type { Workroom } from './workroom.ts';
 
 /** A group of frames. */
 export interface Collection {
@@ -43,4 +44,6 @@ export interface Offer {
 export interface Catalogue extends Offer {
   readonly collections: readonly Collection[];
   readonly pages: readonly Page[];
+  /** For the owner's side alone: never part of what a shopper's browser gets. */
+  readonly workroom: Workroom;
 }

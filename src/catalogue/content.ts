@@ -11,6 +11,7 @@ import type { Entry, Origin } from './reading/origin.ts';
 import type { WordsTree } from './schema/words.ts';
 import type { Shop } from './shop.ts';
 import type { Tint } from './tint.ts';
+import type { Workroom } from './workroom.ts';
 
 /** Ids of another kind, or every one that the shop has. */
 export type Ids = 'all' | readonly string[];
@@ -40,7 +41,10 @@ export type AuthoredSize = Omit<FrameSize, 'outline'> & {
 export type AuthoredFrame = Omit<Authored<Frame>, 'sizes'> & { readonly sizes: readonly AuthoredSize[] };
 
 /** The digits follow from the currency. */
-export type AuthoredShop = Omit<Shop, 'currencyDigits'> & { readonly collections: readonly Collection[] };
+export type AuthoredShop = Omit<Shop, 'currencyDigits'> & {
+  readonly collections: readonly Collection[];
+  readonly workroom: Workroom;
+};
 export type AuthoredPage = Omit<Page, 'slug' | 'html'>;
 
 /** Radii at equal angles round any point inside, mm. */

@@ -14,6 +14,7 @@ import { checkShop } from './checks/shop.ts';
 import { checkTexts } from './checks/texts.ts';
 import { checkUsable } from './checks/usable.ts';
 import { checkWords } from './checks/words.ts';
+import { checkWorkroom } from './checks/workroom.ts';
 import { sound } from './content.ts';
 import { compareFaults } from './fault.ts';
 import { gatherContent } from './gatherContent.ts';
@@ -28,6 +29,7 @@ import type { Reading } from './shopReading.ts';
 const CHECKS = [
   checkFiles,
   checkShop,
+  checkWorkroom,
   checkReferences,
   checkDuplicates,
   checkFrames,
@@ -45,13 +47,14 @@ export function readCatalogue(files: readonly SourceFile[], root = 'content'): R
   const faults = [...readFaults, ...CHECKS.flatMap((check) => check(content)), ...outlines.faults];
   const shop = content.shop?.value;
   if (faults.length > 0 || !shop) return { ok: false, faults: faults.toSorted(compareFaults) };
-  const { collections, ...rest } = shop;
+  const { collections, workroom, ...rest } = shop;
   const words = content.words.filter(({ language }) => language === shop.language);
   return {
     ok: true,
     catalogue: {
       shop: { ...rest, currencyDigits: currencyDigits(shop.currency) ?? 2 },
       collections,
+      workroom,
       frames: resolveFrames(content, outlines.byFrame),
       ...resolveOptions(content),
       promotions: resolvePromotions(content),
