@@ -9,7 +9,7 @@ import type { FrameShape, LensJob } from './lensJob.ts';
 import { opticalTiltDeg, placeLens } from './placement.ts';
 import { orderedPower } from './prescribed.ts';
 import type { PairRequest } from './request.ts';
-import type { ResolvedLenses } from './resolve.ts';
+import type { ResolvedLenses } from './resolvedLenses.ts';
 
 /** Everything of one eye that is known before a lens is made; no job while a power or a measurement is missing. */
 export interface EyePlan extends Omit<EyeSituation, 'lens' | 'refusal'> {

@@ -1,15 +1,12 @@
 /** Names in a request become the shop's nouns, or faults that list what the shop has. */
 
 import type { Offer } from '../catalogue/catalogue.ts';
-import type { Coating } from '../catalogue/coating.ts';
-import type { Design } from '../catalogue/design.ts';
-import type { Material } from '../catalogue/material.ts';
-import type { Tint } from '../catalogue/tint.ts';
 import type { Fault } from './fault.ts';
 import { ownFrameShape, type ShopFrame, shopFrameShape } from './frameShape.ts';
 import type { FrameShape } from './lensJob.ts';
 import { resolveOwnFrame } from './ownFrame.ts';
 import type { LensesRequest, PairRequest } from './request.ts';
+import type { ResolvedLenses } from './resolvedLenses.ts';
 
 export interface ResolvedPair {
   readonly request: PairRequest;
@@ -17,13 +14,6 @@ export interface ResolvedPair {
   readonly shopFrame: ShopFrame | null;
   readonly frame: FrameShape;
   readonly lenses: ResolvedLenses;
-}
-
-export interface ResolvedLenses {
-  readonly design: Design;
-  readonly material: Material;
-  readonly tint: Tint | null;
-  readonly coating: Coating | null;
 }
 
 /** The pair by its nouns; faults are added to `faults`, and null is returned where there were any. */

@@ -10,7 +10,7 @@ import type { FrameShape, MadeLens } from './lensJob.ts';
 import { type MadePair, makePair } from './makePair.ts';
 import { readPrescription } from './prescribed.ts';
 import type { PairRequest } from './request.ts';
-import type { ResolvedLenses } from './resolve.ts';
+import type { ResolvedLenses } from './resolvedLenses.ts';
 
 /** Prism of a wrapped lens below which nothing is ordered against it, prism dioptres. */
 const LEAST_WRAP_PRISM = 0.1;
