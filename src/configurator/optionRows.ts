@@ -1,6 +1,9 @@
 /** The options of one kind as rows: what each is, whether it fits, why not, and what it changes. */
 import type { OptionText } from '../catalogue/limit.ts';
+import { say } from '../catalogue/words.ts';
+import type { Finding } from '../quote/answer.ts';
 import type { LensChoice, OptionReport } from '../quote/options.ts';
+import { foldEyes } from './foldEyes.ts';
 import type { ShopData } from './shopData.ts';
 
 /** `open`: nothing stands against it, but no lens could be computed yet. */
@@ -15,7 +18,10 @@ export interface OptionRow {
   /** Light that a tint lets through in its states, or that a coated face reflects: 0 to 1, from least to most. */
   readonly shares: readonly number[];
   readonly mark: Mark;
+  /** Sentences that tell this option from the present one: what stops it, or what only it would have to be minded for. */
   readonly reasons: readonly string[];
+  /** Titles of what is to be minded with it as with the present one, which the ticket tells in full. */
+  readonly minds: readonly string[];
   /** Thickest edge of both lenses, mm. */
   readonly thickestMm: number | null;
   /** Both lenses, g. */
@@ -40,9 +46,13 @@ export function optionRows(
   kind: LensChoice,
   reports: readonly OptionReport[],
 ): readonly OptionRow[] {
+  const present = new Set(
+    reports.find(({ chosen }) => chosen)?.findings.map(({ rule, level }) => `${rule} ${level}`),
+  );
+  const isTold = ({ rule, level }: Finding) => present.has(`${rule} ${level}`);
   return optionsOf(data, kind).map(({ id, name, summary }) => {
     const report = reports.find((one) => one.id === id);
-    return { id, name, summary, ...declared(data, kind, id), ...judged(report) };
+    return { id, name, summary, ...declared(data, kind, id), ...judged(data, report, isTold) };
   });
 }
 
@@ -58,22 +68,33 @@ function declared(data: ShopData, kind: LensChoice, id: string): Pick<OptionRow,
 }
 
 function judged(
+  { words }: ShopData,
   report: OptionReport | undefined,
+  isTold: (finding: Finding) => boolean,
 ): Omit<OptionRow, 'id' | 'name' | 'summary' | 'colours' | 'shares'> {
   if (report === undefined)
-    return { mark: 'open', reasons: [], thickestMm: null, massG: null, differenceMinor: null };
-  const findings = report.findings.filter(({ rule }) => !ASKING.includes(rule));
-  const telling = findings.filter(({ level }) => level !== 'note');
+    return { mark: 'open', reasons: [], minds: [], thickestMm: null, massG: null, differenceMinor: null };
   const { thickestMm, massG, differenceMinor } = report;
-  const stopped = telling.some(({ level }) => level === 'stop');
-  const open = thickestMm === null;
+  const findings = foldEyes(words, report.findings).filter(({ rule }) => !ASKING.includes(rule));
+  const stops = findings.filter(({ level }) => level === 'stop');
+  const cautions = findings.filter(({ level }) => level === 'caution');
+  const telling = stops.length > 0 ? stops : cautions.filter((finding) => !isTold(finding));
+  const minded = stops.length > 0 ? [] : cautions.filter(isTold);
+  const titles = minded.map(({ rule }) => say(words, `rule.${rule}.title`));
   return {
-    mark: stopped ? 'refused' : open ? 'open' : telling.length > 0 ? 'care' : 'fits',
+    mark: markOf(stops.length, cautions.length, thickestMm),
     reasons: telling.map(({ message }) => message),
+    minds: [...new Set(titles)],
     thickestMm,
     massG,
     differenceMinor,
   };
+}
+
+function markOf(stops: number, cautions: number, thickestMm: number | null): Mark {
+  if (stops > 0) return 'refused';
+  if (thickestMm === null) return 'open';
+  return cautions > 0 ? 'care' : 'fits';
 }
 
 /** Which figures tell the rows apart; a column of the same figure, or of none, says nothing. */

@@ -3,6 +3,7 @@ import { useStore } from '@nanostores/preact';
 import { say } from '../catalogue/words.ts';
 import { fieldName } from '../configurator/fieldName.ts';
 import type { Field } from '../configurator/fields.ts';
+import { foldEyes } from '../configurator/foldEyes.ts';
 import type { Finding } from '../quote/answer.ts';
 import { Sign } from './Mark.tsx';
 import { idOf, useSheet } from './sheet.ts';
@@ -11,7 +12,7 @@ const SIGNS = { stop: 'refused', caution: 'care', note: 'open' } as const;
 
 export function Findings() {
   const sheet = useSheet();
-  const { t } = sheet;
+  const { t, data } = sheet;
   const { faults, needs, findings } = useStore(sheet.standing);
   return (
     <>
@@ -39,7 +40,7 @@ export function Findings() {
         </>
       )}
       <ul class="ws-findings">
-        {findings.map((finding) => (
+        {foldEyes(data.words, findings).map((finding) => (
           <FindingItem key={`${finding.rule} ${finding.eye} ${finding.message}`} finding={finding} />
         ))}
       </ul>

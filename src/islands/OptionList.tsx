@@ -50,7 +50,7 @@ interface ChoiceProps {
 }
 
 function OptionChoice({ kind, row, chosen }: ChoiceProps) {
-  const { enter } = useSheet();
+  const { t, enter } = useSheet();
   const id = `${idOf(kind)}-${row.id}`;
   return (
     <>
@@ -77,6 +77,9 @@ function OptionChoice({ kind, row, chosen }: ChoiceProps) {
             {reason}
           </p>
         ))}
+        {row.minds.length > 0 && (
+          <p class="ws-reason">{t('option.minds', { titles: row.minds.join(', ') })}</p>
+        )}
       </div>
     </>
   );

@@ -5,7 +5,9 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
 import type { RunningServer } from '../../src/commands/serve.ts';
+import { foldEyes } from '../../src/configurator/foldEyes.ts';
 import { writeLens } from '../../src/configurator/write.ts';
 import type { Answer } from '../../src/quote/answer.ts';
 import { findAccessibilityFaults } from './accessibility.ts';
@@ -29,6 +31,9 @@ afterAll(async () => {
 });
 
 const root = builtShop.replace(/[\\/]dist$/, '');
+
+const reading = loadCatalogue('content');
+const words = reading.ok ? reading.catalogue.words : {};
 
 /** What `npm run -s quote` prints for a request; a refusal ends with status 2 and is an answer too. */
 function quoted(request: unknown): Promise<Answer> {
@@ -70,7 +75,9 @@ async function expectSame(sheet: WorksheetPage, answer: Answer, verdict: string)
   const [pair] = answer.pairs;
   if (pair === undefined) throw new Error('The answer has no pair.');
   const shown = await sheet.page.locator('.ws-finding > p:last-of-type').allTextContents();
-  expect(shown.map((text) => text.trim())).toEqual(pair.findings.map(({ message }) => message));
+  expect(shown.map((text) => text.trim())).toEqual(
+    foldEyes(words, pair.findings).map(({ message }) => message),
+  );
   for (const lens of [pair.right, pair.left])
     if (lens !== null)
       for (const figure of [
