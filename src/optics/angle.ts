@@ -21,6 +21,9 @@ export function fullTurnDeg(degrees: number): number {
   return turn > 360 - 1e-9 ? 0 : turn;
 }
 
+/** Direction of a point from the origin (any one unit of length), degrees counter-clockwise from +x, 0 to below 360. */
+export const directionDeg = (x: number, y: number): number => fullTurnDeg(toDegrees(Math.atan2(y, x)));
+
 /** Distance between two axes in degrees, 0 to 90: axes 5 and 178 are 7 apart. */
 export function axisDistanceDeg(aDeg: number, bDeg: number): number {
   const apart = Math.abs(taboAxisDeg(aDeg) - taboAxisDeg(bDeg));

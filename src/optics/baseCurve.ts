@@ -3,6 +3,7 @@
  * Brooks & Borish), gives the wish; the rim's own curve bounds it; both eyes share one curve unless their wishes
  * are further apart than the shop allows. Powers are true surface powers in the material (see toolIndex.ts).
  */
+import { sphericalEquivalentD } from './prescription.ts';
 import type { Eye, SpheroCylinder } from './types.ts';
 
 /** What a base curve is chosen from. */
@@ -39,11 +40,9 @@ export type BaseCurveAnswer =
   | { readonly ok: false; readonly reason: 'none-offered' | 'no-power' };
 
 /** Vogel's rule: front curve in D for a spherical equivalent in D; SE + 6 for plus, SE/2 + 6 for minus. */
-export function vogelCurveD(sphericalEquivalentD: number): number {
-  return sphericalEquivalentD >= 0 ? sphericalEquivalentD + 6 : sphericalEquivalentD / 2 + 6;
+export function vogelCurveD(meanD: number): number {
+  return meanD >= 0 ? meanD + 6 : meanD / 2 + 6;
 }
-
-const sphericalEquivalent = (power: SpheroCylinder) => power.sphereD + power.cylinderD / 2;
 
 /** The value nearest to `wish`; of two as near, the flatter, which makes the thinner-looking lens. */
 function nearest(values: readonly number[], wish: number): number {
@@ -58,7 +57,7 @@ export function chooseBaseCurve(question: BaseCurveQuestion): BaseCurveAnswer {
   const offered = question.offeredD.filter(Number.isFinite);
   if (offered.length === 0) return { ok: false, reason: 'none-offered' };
   const wish = (power: SpheroCylinder | null) =>
-    power ? vogelCurveD(sphericalEquivalent(power)) : Number.NaN;
+    power ? vogelCurveD(sphericalEquivalentD(power)) : Number.NaN;
   const rightWish = wish(question.right);
   const leftWish = wish(question.left);
   if (Number.isNaN(rightWish) && Number.isNaN(leftWish)) return { ok: false, reason: 'no-power' };

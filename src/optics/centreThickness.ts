@@ -6,7 +6,7 @@
  * the same as one decentred without prism, so the centre limit holds there. Anywhere else inside (a flattened
  * aspheric front, a progressive) the lesser of centre and edge limit holds.
  */
-
+import { directionDeg } from './angle.ts';
 import type { HoleLimit, LensRefusal, LensToMake } from './lensToMake.ts';
 import { rise, type ThicknessField } from './thicknessField.ts';
 import type { PointMm } from './types.ts';
@@ -74,7 +74,11 @@ export interface Shortfall {
 export function shortfalls(demands: readonly Demand[], thicknessMm: number): Shortfall[] {
   return demands
     .filter((demand) => demand.needMm > thicknessMm + 1e-9)
-    .map(({ by, needMm, at }) => ({ at: by, missingMm: needMm - thicknessMm, atDeg: directionDeg(at) }));
+    .map(({ by, needMm, at }) => ({
+      at: by,
+      missingMm: needMm - thicknessMm,
+      atDeg: directionDeg(at.xMm, at.yMm),
+    }));
 }
 
 /** Surfaces that cross inside the lens at a given thickness: there is no lens there. Null when there is. */
@@ -82,7 +86,9 @@ export function crossingFault(demands: readonly Demand[], thicknessMm: number): 
   const left = (demand: Demand) => thicknessMm + demand.limitMm - demand.needMm;
   const worst = demands.reduce((a, b) => (left(b) < left(a) ? b : a));
   if (left(worst) > 0) return null;
-  return { reason: 'surfaces-cross', thinnestMm: left(worst), atDeg: directionDeg(worst.at) };
+  return {
+    reason: 'surfaces-cross',
+    thinnestMm: left(worst),
+    atDeg: directionDeg(worst.at.xMm, worst.at.yMm),
+  };
 }
-
-const directionDeg = (at: PointMm) => ((Math.atan2(at.yMm, at.xMm) * 180) / Math.PI + 360) % 360;

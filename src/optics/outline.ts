@@ -4,6 +4,7 @@
  * 360 radii that is within 0.002 mm of a smooth rim. Boxing follows ISO 8624: A and B are the width and height
  * of the upright box, ED is twice the longest radius from the box's centre.
  */
+import { directionDeg } from './angle.ts';
 import type { Outline, PointMm } from './types.ts';
 
 /** The box round an outline. Edges are in mm from the origin of the radii, which is the boxed centre when centred. */
@@ -98,7 +99,7 @@ export function box(outline: Outline): OutlineBox {
     // A later radius must be clearly longer, so that rounding does not choose the axis of a circle.
     if (r > longest + 1e-9) {
       longest = r;
-      edAxisDeg = ((Math.atan2(dy, dx) * 180) / Math.PI + 360) % 360;
+      edAxisDeg = directionDeg(dx, dy);
     }
   }
   return { aMm: maxX - minX, bMm: maxY - minY, edMm: 2 * longest, edAxisDeg, minX, maxX, minY, maxY };
@@ -153,5 +154,5 @@ export function radiusAt(outline: Outline, deg: number): number {
 export function inside(outline: Outline, point: PointMm): boolean {
   const r = Math.hypot(point.xMm, point.yMm);
   if (r === 0) return true;
-  return r <= radiusAt(outline, (Math.atan2(point.yMm, point.xMm) * 180) / Math.PI) + 1e-9;
+  return r <= radiusAt(outline, directionDeg(point.xMm, point.yMm)) + 1e-9;
 }

@@ -3,7 +3,7 @@
  *
  * Base in is nasal: +x for the right lens, -x for the left (front view).
  */
-import { fullTurnDeg, toDegrees, toRadians } from './angle.ts';
+import { directionDeg, toRadians } from './angle.ts';
 import type { Eye, PrismVector } from './types.ts';
 
 /** Cardinal base directions. */
@@ -73,7 +73,7 @@ export function prismFromPolar({ amount, baseDeg }: PolarPrism): PrismVector {
 /** Polar form of a prism vector; no prism has base 0. */
 export function prismToPolar(prism: PrismVector): PolarPrism {
   const amount = Math.hypot(prism.x, prism.y);
-  return { amount, baseDeg: amount === 0 ? 0 : fullTurnDeg(toDegrees(Math.atan2(prism.y, prism.x))) };
+  return { amount, baseDeg: amount === 0 ? 0 : directionDeg(prism.x, prism.y) };
 }
 
 /** What the two eyes meet together: equal prism of equal base direction (as up and up) cancels. Prism dioptres. */

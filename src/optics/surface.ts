@@ -3,6 +3,7 @@
  * its vertex at the back. No parabola stands in for a circle anywhere. A sag is NaN where the surface does not
  * reach. `prepare` turns the readable records into plain numbers once, for the loops that ask thousands of points.
  */
+import { toRadians } from './angle.ts';
 import type { BackSurface, FrontSurface } from './types.ts';
 
 /** Numbers of a back surface, ready for `preparedBackSag`. Curvatures in 1/mm. */
@@ -33,7 +34,7 @@ export function conicSag(curvature: number, conic: number, r2: number): number {
 
 /** Makes a back surface ready for many points. */
 export function prepareBack(back: BackSurface): PreparedBack {
-  const angle = (back.generatingMeridianDeg * Math.PI) / 180;
+  const angle = toRadians(back.generatingMeridianDeg);
   const longest = Math.max(Math.abs(back.generatingRadiusMm), Math.abs(back.revolvedRadiusMm));
   return {
     generating: 1 / back.generatingRadiusMm,

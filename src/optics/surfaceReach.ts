@@ -1,4 +1,5 @@
 /** Why a lens cannot be cut: a surface turns back before it has covered the outline and the holes. */
+import { directionDeg } from './angle.ts';
 import type { LensRefusal, LensToMake } from './lensToMake.ts';
 import type { OutlinePoints } from './outline.ts';
 import { radiusOfPower } from './surfacePower.ts';
@@ -10,7 +11,7 @@ function farthest(lens: LensToMake, shape: OutlinePoints): { readonly mm: number
   let found = { mm: 0, atDeg: 0 };
   const take = (xMm: number, yMm: number, extraMm: number) => {
     const mm = Math.hypot(xMm - reference.xMm, yMm - reference.yMm) + extraMm;
-    if (mm > found.mm) found = { mm, atDeg: ((Math.atan2(yMm, xMm) * 180) / Math.PI + 360) % 360 };
+    if (mm > found.mm) found = { mm, atDeg: directionDeg(xMm, yMm) };
   };
   shape.xMm.forEach((xMm, i) => {
     take(xMm, shape.yMm[i] as number, 0);

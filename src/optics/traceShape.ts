@@ -2,6 +2,7 @@
  * The shapes in a trace record: `TRCFMT=1;count;mode;side;type`, then radii `R=` in 1/100 mm and, for uneven angles
  * (mode U), angles `A=` in 1/100 degree, counter-clockwise seen from the front with the first at 0 degrees.
  */
+import { toRadians } from './angle.ts';
 import { outlineFromPoints } from './outlineShape.ts';
 import type { RecordLine, Trace, TraceFault } from './trace.ts';
 import type { Outline } from './types.ts';
@@ -121,7 +122,7 @@ function evened({ line, radii, angles }: Draft, faults: TraceFault[]): Outline |
     faults.push({ code: 'angles-not-rising', line, expected: 'rising angles below 36000', found });
     return null;
   }
-  const turn = (i: number) => ((angles[i] as number) * Math.PI) / 180;
+  const turn = (i: number) => toRadians(angles[i] as number);
   const outline = outlineFromPoints(
     {
       xMm: radii.map((r, i) => r * Math.cos(turn(i))),

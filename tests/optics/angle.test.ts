@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { axisDistanceDeg, fullTurnDeg, taboAxisDeg, toDegrees, toRadians } from '../../src/optics/angle.ts';
+import {
+  axisDistanceDeg,
+  directionDeg,
+  fullTurnDeg,
+  taboAxisDeg,
+  toDegrees,
+  toRadians,
+} from '../../src/optics/angle.ts';
 import { expectNear } from './near.ts';
 import { axisDeg, real } from './realistic.ts';
 
@@ -40,6 +47,21 @@ describe('an angle', () => {
   it('survives the way to radians and back', () => {
     fc.assert(
       fc.property(real(-720, 720), (deg) => expectNear(toDegrees(toRadians(deg)), deg, 1e-9, 'degrees')),
+    );
+  });
+});
+
+describe('the direction of a point', () => {
+  it('goes counter-clockwise from +x, whatever the distance', () => {
+    expect([directionDeg(2, 0), directionDeg(0, 3), directionDeg(-1, 0), directionDeg(0, -9)]).toEqual([
+      0, 90, 180, 270,
+    ]);
+    fc.assert(
+      fc.property(real(0, 359.999), real(0.1, 50), (deg, mm) => {
+        const found = directionDeg(mm * Math.cos(toRadians(deg)), mm * Math.sin(toRadians(deg)));
+        expectNear(axisDistanceDeg(found / 2, deg / 2), 0, 1e-9, 'degrees');
+        expect(found >= 0 && found < 360).toBe(true);
+      }),
     );
   });
 });

@@ -21,11 +21,8 @@ export interface PowerCheck {
 export function checkPower(check: PowerCheck, table: LensTolerances, basis: Basis): readonly InspectedItem[] {
   const ordered = toMinusCylinder(check.ordered);
   const measured = toMinusCylinder(check.measured);
-  return [
-    powerItem(check.eye, ordered, measured, table, basis),
-    cylinderItem(check.eye, ordered, measured, table, basis),
-    axisItem(check.eye, ordered, measured, table, basis),
-  ];
+  const lens = { eye: check.eye, ordered, measured, table, basis };
+  return [powerItem(lens), cylinderItem(lens), axisItem(lens)];
 }
 
 /** The item add; ordered and measured in D, measured null where it was not taken. */
@@ -44,13 +41,13 @@ export function checkAdd(
   );
 }
 
-function powerItem(
-  eye: Eye,
-  ordered: SpheroCylinder,
-  measured: SpheroCylinder,
-  table: LensTolerances,
-  basis: Basis,
-): InspectedItem {
+/** Order and measurement in minus-cylinder form, and what judges them. */
+interface JudgedLens extends PowerCheck {
+  readonly table: LensTolerances;
+  readonly basis: Basis;
+}
+
+function powerItem({ eye, ordered, measured, table, basis }: JudgedLens): InspectedItem {
   const axisDeg = ordered.cylinderD === 0 ? measured.axisDeg : ordered.axisDeg;
   const principal = [axisDeg, axisDeg + 90].map((meridianDeg) => ({
     ordered: meridianPowerD(ordered, meridianDeg),
@@ -76,13 +73,7 @@ function chosen([a, b]: readonly [MeridianPair, MeridianPair], by: 'strongest' |
   return Math.abs(a.ordered - b.ordered) < 1e-9 && Math.abs(b.measured) > Math.abs(a.measured) ? b : a;
 }
 
-function cylinderItem(
-  eye: Eye,
-  ordered: SpheroCylinder,
-  measured: SpheroCylinder,
-  table: LensTolerances,
-  basis: Basis,
-): InspectedItem {
+function cylinderItem({ eye, ordered, measured, table, basis }: JudgedLens): InspectedItem {
   const axisDeg = ordered.cylinderD === 0 ? measured.axisDeg : ordered.axisDeg;
   const found = meridianPowerD(measured, axisDeg + 90) - meridianPowerD(measured, axisDeg);
   const strongest = Math.abs(strongestMeridianD(ordered));
@@ -96,13 +87,7 @@ function cylinderItem(
 }
 
 /** An order without cylinder has no axis to hold; neither has a lens that was measured without one. */
-function axisItem(
-  eye: Eye,
-  ordered: SpheroCylinder,
-  measured: SpheroCylinder,
-  table: LensTolerances,
-  basis: Basis,
-): InspectedItem {
+function axisItem({ eye, ordered, measured, table, basis }: JudgedLens): InspectedItem {
   const both = measured.cylinderD !== 0 && ordered.cylinderD !== 0;
   const held = limitFor(both ? table.axis : null, 'cylinder', ordered.cylinderD, 'degrees');
   return judge(
