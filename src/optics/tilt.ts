@@ -5,6 +5,11 @@
  * With P the projection of the lens's own x, y on the plane across the line of sight, worn = k P^-T F P^-1, where
  * k = (n cos i' - cos i)/(n - 1). For a sphere this is Coddington's pair: F k and F k / cos² i. It keeps the turn of
  * an oblique axis and holds for pantoscopic tilt and face form together. Undoing it is exact.
+ *
+ * Thickness is left out, as in every published form, so that an order does not wait for the thickness it leads to. By
+ * exact rays a real lens of index 1.5 or more gives less plus by at most 3.3 tan² i F1² t/n (mean power, and as much
+ * cylinder): 0.01 D for -4.00 at 20 degrees, 0.04 D for +4.00 and 0.06 D for +6.00 at 15. Half of the tightest
+ * tolerance (0.12 D) is passed by +6.00 from 15 degrees and by +4.00 from 19.
  */
 import { within } from './domain.ts';
 import { type LensPosition, lensAxes } from './lensPosition.ts';
