@@ -49,6 +49,9 @@ describe('transposition', () => {
   it('never writes a negative zero', () => {
     expect(Object.is(normalised(rx(-0)).sphereD, 0)).toBe(true);
     expect(Object.is(normalised(rx(-0, -1, 20)).sphereD, 0)).toBe(true);
+    expect(
+      Object.is(toPowerVector(rx(1, 0, 30)).j45D, 0) && Object.is(toPowerVector(rx(1, 0, 120)).j0D, 0),
+    ).toBe(true);
     expect(Object.is(toPowerVector(rx(-1)).j0D, 0) && Object.is(toPowerVector(rx(-1)).j45D, 0)).toBe(true);
   });
 

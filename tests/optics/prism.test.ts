@@ -115,6 +115,15 @@ describe('decentration for a wanted prism', () => {
     if (refused.ok) throw new Error('expected a refusal');
     expect(refused.fault.meridianDeg).toBe(90);
     expectNear(refused.fault.wantedPrism, 0.5, 1e-9, 'prism dioptres');
+    // No power along 135: what is wanted there of 1 to the right is cos 45.
+    expect(decentrationForPrism(rx(2, -2, 45), { x: 1, y: 0 })).toEqual({
+      ok: false,
+      fault: {
+        code: 'no-power-for-prism',
+        meridianDeg: 135,
+        wantedPrism: expect.closeTo(Math.SQRT1_2, 12),
+      },
+    });
     expect(decentrationForPrism(rx(0), NO_PRISM)).toEqual({ ok: true, value: at(0, 0) });
   });
 });

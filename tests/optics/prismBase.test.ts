@@ -64,11 +64,18 @@ describe('polar form', () => {
   });
 
   it('of no prism has base 0', () => {
-    expect(prismToPolar({ x: 0, y: 0 })).toEqual({ amount: 0, baseDeg: 0 });
+    for (const x of [0, -0]) expect(prismToPolar({ x, y: 0 })).toEqual({ amount: 0, baseDeg: 0 });
   });
 });
 
 describe('a resolved prism', () => {
+  it('names nothing as base in and base up', () => {
+    expect(resolvePrism('left', { x: 0, y: 0 })).toEqual({
+      horizontal: { amount: 0, base: 'in' },
+      vertical: { amount: 0, base: 'up' },
+    });
+  });
+
   it('compounds to the vector again', () => {
     fc.assert(
       fc.property(eye, prism, (side, p) => {
