@@ -1,0 +1,114 @@
+/**
+ * Prints what a list of frames costs: the time to judge the best package of each for a new prescription, against
+ * finishing one bare pair of lenses for each, and the bytes that it loads. Frames are those of the demonstration shop
+ * in other sizes and prices. Run: `node tests/bench/frameList.ts`.
+ */
+import { gzipSync } from 'node:zlib';
+import type { Frame } from '../../src/catalogue/frame.ts';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { finishLens } from '../../src/optics/finishedLens.ts';
+import { mirror } from '../../src/optics/outline.ts';
+import { type FrameAnswer, frameJudge } from '../../src/quote/frameList.ts';
+import { receiveFrame, sendFrame } from '../../src/quote/frameListData.ts';
+import type { ListRequest } from '../../src/quote/frameListRequest.ts';
+
+const reading = loadCatalogue('content');
+if (!reading.ok) throw new Error('The demonstration shop has faults: run npm run check.');
+const shop = reading.catalogue;
+
+/** The i-th frame of a shop of many: a frame of the demonstration, a little wider or narrower, dearer or cheaper. */
+function frameNumber(i: number): Frame {
+  const base = shop.frames[i % shop.frames.length] as Frame;
+  const round = Math.floor(i / shop.frames.length);
+  const scale = 1 + ((round % 9) - 4) * 0.008;
+  return {
+    ...base,
+    id: `${base.id}-${round}`,
+    priceMinor: base.priceMinor + (round % 4) * 1000,
+    sizes: base.sizes.map((size) => ({
+      ...size,
+      aMm: size.aMm * scale,
+      bMm: size.bMm * scale,
+      edMm: size.edMm * scale,
+      outline: { ...size.outline, radiiMm: size.outline.radiiMm.map((mm) => mm * scale) },
+    })),
+  };
+}
+
+const eyes = (sphere: number, add?: number): ListRequest['prescription'] => ({
+  right: { sphere, cylinder: -0.75, axis: 170, ...(add === undefined ? {} : { add }) },
+  left: { sphere: sphere + 0.5, ...(add === undefined ? {} : { add }) },
+  vertexDistance: 12,
+  issued: '2026-06-01',
+});
+const asked = (prescription: ListRequest['prescription'], use: ListRequest['use']): ListRequest => ({
+  date: '2026-11-25',
+  wearer: null,
+  use,
+  prescription,
+  fit: { pd: { right: 31.5, left: 32 } },
+});
+const REQUESTS: readonly (readonly [string, (n: number) => ListRequest])[] = [
+  ['-3.25, distance', (n) => asked(eyes(-3.25 - n / 8), 'distance')],
+  ['-9.50, distance', (n) => asked(eyes(-9.5 + n / 8), 'distance')],
+  ['+4.50, distance', (n) => asked(eyes(4.5 - n / 8), 'distance')],
+  ['-2.00 add 2.00, all', (n) => asked(eyes(-2 - n / 8, 2), 'all')],
+  ['-19.00, nothing fits', (n) => asked(eyes(-19 - n / 8), 'distance')],
+];
+
+const median = (times: readonly number[]) =>
+  times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
+
+function timed(action: () => void): number {
+  const start = performance.now();
+  action();
+  return performance.now() - start;
+}
+
+/** One bare finished pair a frame, from the same radii: no search, no rules, no price. */
+function barePairs(frames: readonly Frame[]): void {
+  for (const { sizes } of frames) {
+    const right = { radiiMm: sizes[0]?.outline.radiiMm ?? [] };
+    for (const outline of [right, mirror(right)])
+      finishLens({
+        power: { sphereD: -3.25, cylinderD: -0.75, axisDeg: 170 },
+        prism: { x: 0, y: 0 },
+        index: 1.6,
+        densityGPerCm3: 1.3,
+        frontPowerD: 4,
+        frontConic: 0,
+        outline,
+        reference: { xMm: 3, yMm: 2 },
+        limits: { centreMm: 1.5, edgeMm: 1, holes: [] },
+        fixedCentreThicknessMm: null,
+        profile: null,
+      });
+  }
+}
+
+for (const count of [300, 2000]) {
+  const sent = Array.from({ length: count }, (_, i) => sendFrame(frameNumber(i)));
+  const text = JSON.stringify(sent);
+  const zipped = gzipSync(text, { level: 9 }).length;
+  console.log(
+    `${count} frames: ${(zipped / 1000).toFixed(1)} kB gzipped, ${((zipped / count / 1000) * 100).toFixed(1)} kB per 100 frames`,
+  );
+  const frames: Frame[] = [];
+  const read = timed(() => frames.push(...(JSON.parse(text) as typeof sent).map(receiveFrame)));
+  console.log(`  read from text: ${read.toFixed(1)} ms`);
+  const bare = median(Array.from({ length: 9 }, () => timed(() => barePairs(frames))));
+  for (const [name, request] of REQUESTS) {
+    let answers: (FrameAnswer | null)[] = [];
+    const times = Array.from({ length: 9 }, (_, n) =>
+      timed(() => {
+        const judge = frameJudge(shop, request(n));
+        answers = frames.map((frame) => judge(frame));
+      }),
+    );
+    const able = answers.filter((answer) => answer !== null && answer.verdict !== 'refused').length;
+    console.log(
+      `  ${name.padEnd(22)} first ${(times[0] ?? 0).toFixed(0)} ms, median ${median(times).toFixed(0)} ms,` +
+        ` ${(median(times) / bare).toFixed(1)} times the bare pairs (${bare.toFixed(1)} ms), ${able} of ${count} can be made`,
+    );
+  }
+}
