@@ -1,7 +1,7 @@
 /** A choice of a few: radio buttons in a row, the present one marked. */
 import type { ComponentChildren } from 'preact';
 import type { Field } from '../configurator/fields.ts';
-import { idOf, useSheet } from './sheet.ts';
+import { idOf, useEntryStores } from './sheet.ts';
 
 interface Option {
   readonly value: string;
@@ -18,7 +18,7 @@ interface Props {
 }
 
 export function Choice({ name, legend, chosen, options }: Props) {
-  const { enter } = useSheet();
+  const { enter } = useEntryStores();
   return (
     <fieldset class="ws-choice">
       <legend>{legend}</legend>

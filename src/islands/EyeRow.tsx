@@ -3,13 +3,13 @@
 import { type Field as Name, PRISM_ROWS } from '../configurator/fields.ts';
 import type { Eye } from '../optics/types.ts';
 import { Field, Message } from './Field.tsx';
-import { idOf, useEntry, useFault, useSheet } from './sheet.ts';
+import { idOf, useEntry, useEntryStores, useFault } from './sheet.ts';
 
 const POWERS = ['sphere', 'cylinder', 'axis', 'add'] as const;
 const BASES = ['in', 'out', 'up', 'down'] as const;
 
 export function EyeRow({ eye }: { readonly eye: Eye }) {
-  const { t, enter } = useSheet();
+  const { t, enter } = useEntryStores();
   const balance = useEntry(`${eye}.balance`) === 'yes';
   const of = t(eye);
   const told: [Name, string][] = [
@@ -73,7 +73,7 @@ export function EyeRow({ eye }: { readonly eye: Eye }) {
 }
 
 /** Towards which side the base of a prism lies. */
-function BaseField({
+export function BaseField({
   name,
   of,
   label,
@@ -82,7 +82,7 @@ function BaseField({
   readonly of: string;
   readonly label: string;
 }) {
-  const { t, enter, leave } = useSheet();
+  const { t, enter, leave } = useEntryStores();
   const value = useEntry(name);
   const fault = useFault(name);
   const id = idOf(name);

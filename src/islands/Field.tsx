@@ -2,7 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import type { Field as Name } from '../configurator/fields.ts';
 import { readAs } from '../configurator/readAs.ts';
-import { idOf, useEntry, useFault, useSheet } from './sheet.ts';
+import { idOf, useEntry, useEntryStores, useFault } from './sheet.ts';
 
 interface Props {
   readonly name: Name;
@@ -18,7 +18,7 @@ interface Props {
 }
 
 export function Field({ name, label, of, unit, digits = false, type = 'text', mark }: Props) {
-  const { enter, leave } = useSheet();
+  const { enter, leave } = useEntryStores();
   const value = useEntry(name);
   const fault = useFault(name);
   const id = idOf(name);
@@ -49,7 +49,7 @@ export function Field({ name, label, of, unit, digits = false, type = 'text', ma
 
 /** The fault of a field, or what it was read as where that is not what it says. Empty otherwise. */
 export function Message({ name, label }: { readonly name: Name; readonly label?: string }) {
-  const { t, entries } = useSheet();
+  const { t, entries } = useEntryStores();
   const fault = useFault(name);
   const read = readAs(useStore(entries, { keys: [name] }), name);
   return (

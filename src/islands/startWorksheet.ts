@@ -7,12 +7,12 @@ import { civilDateAt } from '../catalogue/civilDate.ts';
 import type { Frame } from '../catalogue/frame.ts';
 import { consult, type Engine } from '../configurator/consult.ts';
 import type { Asked } from '../configurator/engineWorker.ts';
-import { type Entries, FIELDS, type Field } from '../configurator/fields.ts';
 import { keep, recall } from '../configurator/keeping.ts';
 import type { Opening } from '../configurator/opening.ts';
 import type { ShopData } from '../configurator/shopData.ts';
 import { createWorksheet, type Worksheet as Stores } from '../configurator/worksheet.ts';
 import { deviceShelf } from './deviceShelf.ts';
+import { typedIn } from './typedIn.ts';
 import { Worksheet } from './Worksheet.tsx';
 
 /** What a frame's page holds beside the form. */
@@ -38,22 +38,6 @@ export function startWorksheet(root: HTMLElement, { frame, opening }: PageData, 
   const begin = once(() => consult(stores, engineFor(stores)));
   if (begun) begin();
   for (const sign of ['focusin', 'pointerdown'] as const) root.addEventListener(sign, begin, { once: true });
-}
-
-/** What was entered into the static form before the script was there. */
-function typedIn(root: HTMLElement): Entries {
-  const typed: Partial<Record<Field, string>> = {};
-  for (const element of root.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[name]')) {
-    const field = FIELDS.find((name) => name === element.name);
-    if (field === undefined) continue;
-    if (element instanceof HTMLSelectElement) {
-      const [first] = [...element.options].filter((option) => option.defaultSelected);
-      if (element.value !== (first ?? element.options[0])?.value) typed[field] = element.value;
-    } else if (element.type === 'radio' || element.type === 'checkbox') {
-      if (element.checked && !element.defaultChecked) typed[field] = element.value;
-    } else if (element.value !== element.defaultValue) typed[field] = element.value;
-  }
-  return typed;
 }
 
 /** The engine in its thread, given the shop with this one frame. */
