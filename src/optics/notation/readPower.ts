@@ -12,7 +12,8 @@ import type { Token } from './tokens.ts';
 const LARGEST_SPHERE_D = 40;
 const LARGEST_CYLINDER_D = 15;
 
-const PLANO = ['plano', 'plan', 'pl', 'plo'];
+/** The last is the sign of infinity: a lens without power has its focus there. */
+const PLANO = ['plano', 'plan', 'pl', 'plo', '\u221e'];
 const BALANCE = ['balance', 'bal'];
 const SPHERE_WORDS = ['ds', 'd', 'dpt', 'dsph', 'sph', 'sphere', 's'];
 const CYLINDER_WORDS = ['dc', 'd', 'dpt', 'dcyl', 'cyl', 'cylinder', 'c'];

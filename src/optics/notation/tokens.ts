@@ -21,7 +21,7 @@ export interface Token {
 }
 
 const PATTERN =
-  /(?<line>[\r\n]+|;)|(?<space>[^\S\r\n]+)|(?<number>(?:[+\-\u2212\u2013][^\S\r\n]*)?(?:\d+(?:[.,]\d+)?|[.,]\d+))|(?<mark>[/,:=@&|^*\u00d7\u00b0\u2206\u0394])|(?<word>\p{L}+(?:\.\p{L}+)*(?:\.(?!\d))?)/uy;
+  /(?<line>[\r\n]+|;)|(?<space>[^\S\r\n]+)|(?<number>(?:[+\-\u2212\u2013][^\S\r\n]*)?(?:\d+(?:[.,]\d+)?|[.,]\d+))|(?<mark>[/,:=@&|^*\u00d7\u00b0\u2206\u0394\u221e])|(?<word>\p{L}+(?:\.\p{L}+)*(?:\.(?!\d))?)/uy;
 
 /** All tokens, the last of kind `end`; a fault at the first character that no prescription contains. */
 export function tokenise(text: string): Result<readonly Token[], NotationFault> {
