@@ -3,7 +3,7 @@ import { readingZone } from '../optics/readingZone.ts';
 import { eachEye, type Rule } from './rule.ts';
 
 /** Zone that a reader uses below the corridor, mm: common practice, not a standard. */
-const ZONE = { zoneWidthMm: 12, zoneHeightMm: 6 } as const;
+export const READING_ZONE = { zoneWidthMm: 12, zoneHeightMm: 6 } as const;
 /** Share of it that should be left, below which the wearer is told: the shop's own caution. */
 const LEAST_SHARE = 0.75;
 
@@ -21,7 +21,7 @@ export const readingZoneCut: Rule = {
         cross,
         corridorMm: corridor.lengthMm,
         insetXMm: nasalSign(eye) * nearInsetMm,
-        ...ZONE,
+        ...READING_ZONE,
       });
       const leftPercent = Math.round(zone.share * 100);
       return leftPercent < LEAST_SHARE * 100

@@ -43,6 +43,8 @@ export function EyeTable(props: {
 }) {
   const { caption, rows, tell } = props;
   const eyes: readonly Eye[] = ['right', 'left'];
+  const told = rows.filter(({ right, left }) => right !== null || left !== null);
+  if (told.length === 0) return null;
   return (
     <table class="dw-table">
       <caption class="ws-unseen">{caption}</caption>
@@ -57,15 +59,13 @@ export function EyeTable(props: {
         </tr>
       </thead>
       <tbody>
-        {rows
-          .filter(({ right, left }) => right !== null || left !== null)
-          .map(({ label, right, left }) => (
-            <tr key={label}>
-              <th scope="row">{label}</th>
-              <td>{right ?? '\u2013'}</td>
-              <td>{left ?? '\u2013'}</td>
-            </tr>
-          ))}
+        {told.map(({ label, right, left }) => (
+          <tr key={label}>
+            <th scope="row">{label}</th>
+            <td>{right ?? '\u2013'}</td>
+            <td>{left ?? '\u2013'}</td>
+          </tr>
+        ))}
       </tbody>
     </table>
   );

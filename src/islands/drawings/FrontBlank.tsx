@@ -26,7 +26,7 @@ export function FrontBlank(props: {
     <>
       <circle class="dw-blank" cx={num(x)} cy={num(y)} r={num(r)} />
       <circle class="dw-blank-usable" cx={num(x)} cy={num(y)} r={num(usable)} />
-      <text class="dw-label dw-middle" x={num(x)} y={num(y + r - 2.6)}>
+      <text class="dw-middle" x={num(x)} y={num(y + r - 2.6)}>
         Ø {num(usedMm)}
       </text>
       {spareMm < 0 && (
@@ -42,11 +42,7 @@ export function FrontBlank(props: {
             class="dw-leader"
             d={`M${num(far.xMm + side * 0.6)} ${num(-far.yMm)}L${num(labelX - side)} ${num(labelY - 1.2)}`}
           />
-          <text
-            class={`dw-label dw-short ${side > 0 ? 'dw-start' : 'dw-end'}`}
-            x={num(labelX)}
-            y={num(labelY)}
-          >
+          <text class={`dw-short ${side > 0 ? 'dw-start' : 'dw-end'}`} x={num(labelX)} y={num(labelY)}>
             {tell.d('front.short', { mm: tell.mm(-spareMm) })}
           </text>
         </>

@@ -23,7 +23,7 @@ export function FrontDrawing({ view, tell, uid }: Props) {
   const rows = frontRows(view, tell);
   const notes = [
     view.right.blank || view.left.blank ? null : d('front.noBlank'),
-    view.pdIs !== 'none' && (view.right.pupil === null || view.left.pupil === null)
+    [view.right, view.left].some(({ pdMm, pupil }) => pdMm !== null && pupil === null)
       ? d('front.noPupil')
       : null,
   ].filter((note) => note !== null);
@@ -35,14 +35,9 @@ export function FrontDrawing({ view, tell, uid }: Props) {
         width={`${num(width)}mm`}
         height={`${num(height)}mm`}
         role="img"
-        aria-labelledby={`${uid}-t ${uid}-s`}
+        aria-labelledby={`${uid}-t`}
       >
         <title id={`${uid}-t`}>{d('front.title')}</title>
-        <desc id={`${uid}-s`}>
-          {rows
-            .map(({ label, right, left: other }) => `${label}: ${right ?? '–'}, ${other ?? '–'}`)
-            .join('; ')}
-        </desc>
         <defs>
           <pattern
             id={`${uid}-hatch`}

@@ -70,7 +70,7 @@ export function PrismArrow(props: { readonly prism: PolarPrism; readonly at: Poi
     <g class="dw-prism">
       <path d={`M${num(at.xMm)} ${num(-at.yMm)}L${num(x - dx * 2.4)} ${num(y - dy * 2.4)}`} />
       <path class="dw-head" d={head(x, y, dx, dy, 3.4)} />
-      <text class={`dw-label ${anchor}`} x={num(x + dx * 1.4)} y={num(y + dy * (dy < 0 ? 2 : 5) + 1.2)}>
+      <text class={`${anchor}`} x={num(x + dx * 1.4)} y={num(y + dy * (dy < 0 ? 2 : 5) + 1.2)}>
         {tell.prism(prism.amount)}
       </text>
     </g>

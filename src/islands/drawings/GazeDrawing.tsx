@@ -40,7 +40,11 @@ export function GazeDrawing({ view, tell, uid }: Props) {
     <Figure
       uid={uid}
       title={d('gaze.title')}
-      lead={d('gaze.lead', { least: tell.deg(view.leastDeg, 1) })}
+      lead={
+        view.leastDeg < view.largestDeg
+          ? d('gaze.lead', { least: tell.deg(view.leastDeg, 1) })
+          : d('gaze.leadWhole', { most })
+      }
       notes={notes}
     >
       <div class="dw-eyes">
@@ -93,7 +97,7 @@ function GazeEye(props: {
       <circle class="dw-gaze-rim" r={largestDeg} />
       <path class="dw-gaze-area" d={`M${places.map(({ x, y }) => `${num(x)} ${num(y)}`).join('L')}Z`} />
       {RINGS.map((r) => (
-        <text key={r} class="dw-label dw-quiet dw-middle" x={num(0.42 * r)} y={num(-0.9 * r + 1)}>
+        <text key={r} class="dw-quiet dw-middle" x={num(0.42 * r)} y={num(-0.9 * r + 1)}>
           {tell.deg(r)}
         </text>
       ))}
@@ -103,21 +107,21 @@ function GazeEye(props: {
       {directions.map(({ directionDeg, angleDeg, endedBy }) => {
         const { x, y } = at(directionDeg, FIGURE_AT);
         return (
-          <text key={directionDeg} class="dw-label dw-middle" x={num(x)} y={num(y + 2.4)}>
+          <text key={directionDeg} class="dw-middle" x={num(x)} y={num(y + 2.4)}>
             {endedBy === 'largest gaze' ? tell.deg(largestDeg) : tell.number(angleDeg, 1)}
           </text>
         );
       })}
-      <text class="dw-label dw-middle dw-quiet" x="0" y="-50">
+      <text class="dw-middle dw-quiet" x="0" y="-50">
         {d('gaze.up')}
       </text>
-      <text class="dw-label dw-middle dw-quiet" x="0" y="55">
+      <text class="dw-middle dw-quiet" x="0" y="55">
         {d('gaze.down')}
       </text>
-      <text class="dw-label dw-middle dw-quiet" x={num(nose * 48)} y="10">
+      <text class="dw-middle dw-quiet" x={num(nose * 48)} y="10">
         {d('gaze.nose')}
       </text>
-      <text class="dw-label dw-middle dw-quiet" x={num(-nose * 48)} y="10">
+      <text class="dw-middle dw-quiet" x={num(-nose * 48)} y="10">
         {d('gaze.temple')}
       </text>
       <text class="dw-name" x="-58" y="-48">

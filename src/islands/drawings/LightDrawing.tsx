@@ -58,12 +58,7 @@ function State(props: {
   const text = sentence(state, tell);
   return (
     <>
-      <svg
-        class="dw dw-light"
-        viewBox="-44 -36 88 72"
-        role="img"
-        aria-label={`${tell.d('light.scene')} ${text}`}
-      >
+      <svg class="dw dw-light" viewBox="-44 -36 88 72" role="img" aria-label={tell.d('light.scene')}>
         <defs>
           <linearGradient id={`${uid}-g`} x1="0" y1="0" x2="0" y2="1">
             <stop offset=".12" stop-color={state.top} />

@@ -56,7 +56,7 @@ function Mirrored(props: {
   });
   return (
     <>
-      <svg class="dw dw-light" viewBox="-44 -36 88 72" role="img" aria-label={text}>
+      <svg class="dw dw-light" viewBox="-44 -36 88 72" role="img" aria-label={name}>
         <clipPath id={`${uid}-c`}>
           <path d={lens} />
         </clipPath>

@@ -69,7 +69,7 @@ export function SectionEye(props: {
         <End key={up} end={end} up={up} place={place} tell={tell} />
       ))}
       {inside && <Centre mm={centreMm} tell={tell} />}
-      <text class="dw-label dw-start dw-quiet" x={num(field.left + 1)} y="-2">
+      <text class="dw-start dw-quiet" x={num(field.left + 1)} y="-2">
         {d('section.front')}
       </text>
       <text class="dw-name dw-end" x={num(field.left + field.width - 2)} y={num(field.low + 21.5)}>

@@ -6,6 +6,7 @@ import { nasalSign, type PolarPrism, prismToPolar } from '../../optics/prismBase
 import { readingZone } from '../../optics/readingZone.ts';
 import { segmentLeft } from '../../optics/segment.ts';
 import type { Eye, PointMm } from '../../optics/types.ts';
+import { READING_ZONE } from '../../rules/readingZoneCut.ts';
 import { round1, round2 } from '../../rules/round.ts';
 import type { BlankSituation, EyeSituation, Situation } from '../../rules/situation.ts';
 import { type FlatPoints, outlineFlat, rounded } from './points.ts';
@@ -61,9 +62,6 @@ export interface FrontView {
   readonly left: EyeFront;
 }
 
-/** Zone that a reader uses below the corridor, mm (common practice). */
-const ZONE = { zoneWidthMm: 12, zoneHeightMm: 6 } as const;
-
 /** The pair of a situation from the front. */
 export function frontView(situation: Situation): FrontView {
   const { frame, design, use, habits } = situation;
@@ -112,9 +110,15 @@ function corridorView({ design }: Situation, lens: EyeSituation): CorridorView |
   const { eye, outline, cross, nearInsetMm } = lens;
   if (design.corridor === null || cross === null) return null;
   const insetXMm = nasalSign(eye) * nearInsetMm;
-  const zone = readingZone({ outline, cross, corridorMm: design.corridor.lengthMm, insetXMm, ...ZONE });
+  const zone = readingZone({
+    outline,
+    cross,
+    corridorMm: design.corridor.lengthMm,
+    insetXMm,
+    ...READING_ZONE,
+  });
   const leftPercent = Math.round(zone.share * 100);
-  return { from: rounded(cross), to: rounded(zone.corridorEnd), ...ZONE, leftPercent };
+  return { from: rounded(cross), to: rounded(zone.corridorEnd), ...READING_ZONE, leftPercent };
 }
 
 function segmentView({ design }: Situation, lens: EyeSituation): SegmentView | null {
