@@ -37,7 +37,7 @@ const ASKING = ['prescription-incomplete', 'measurement-missing'];
 export const LENS_KINDS = ['design', 'material', 'tint', 'coating'] as const satisfies readonly LensChoice[];
 
 /** The shop's options of a kind. */
-export const optionsOf = (data: ShopData, kind: LensChoice): readonly OptionText[] =>
+const optionsOf = (data: ShopData, kind: LensChoice): readonly OptionText[] =>
   ({ design: data.designs, material: data.materials, tint: data.tints, coating: data.coatings })[kind];
 
 /** One row an option, in the shop's order. */

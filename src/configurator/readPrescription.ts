@@ -15,7 +15,7 @@ export interface ReadEye {
 const BASES = ['in', 'out', 'up', 'down'] as const;
 
 /** One eye as typed; absent where nothing stands in the field. */
-export function readEye(reader: Reader, eye: Eye): ReadEye {
+function readEye(reader: Reader, eye: Eye): ReadEye {
   const sphere = reader.number(`${eye}.sphere`, 'power');
   const cylinder = reader.number(`${eye}.cylinder`, 'power');
   const axis = reader.number(`${eye}.axis`, 'plain');

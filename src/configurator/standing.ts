@@ -16,7 +16,7 @@ export interface Standing {
 }
 
 /** Whether a finding only asks for an entry. */
-export const asks = ({ rule, level }: Finding): boolean => level === 'stop' && ASKING.includes(rule);
+const asks = ({ rule, level }: Finding): boolean => level === 'stop' && ASKING.includes(rule);
 
 /** How the entries stand by their faults and the engine's answer. */
 export function standingOf(faults: readonly FieldFault[], answer: Answer): Standing {
