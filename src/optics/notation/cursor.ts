@@ -22,9 +22,9 @@ export function skip(cursor: Cursor, ...texts: readonly string[]): boolean {
   return matches;
 }
 
-/** Steps over marks that only separate: / , & | = and colons. */
+/** Steps over marks that only separate: / , & | = colons, and the words and, with. */
 export function skipSeparators(cursor: Cursor): void {
-  while (skip(cursor, '/', ',', '&', '|', '=', ':', 'and'));
+  while (skip(cursor, '/', ',', '&', '|', '=', ':', 'and', 'with'));
 }
 
 /** A fault at a token. */

@@ -1,7 +1,7 @@
 /**
  * Reads a written prescription in the usual notations, both eyes or one.
  *
- * Eyes are named OD, OS, R, L, RE, LE, right, left; OU or both names the two at once. An add on a line of its own, or
+ * Eyes are named OD, OS, R, L, RE, LE, right, left; OU, BE or both names the two at once. An add on a line of its own, or
  * with OU, is for both eyes. Anything else is an exact fault; nothing is guessed.
  */
 import { failure, type Result, success } from '../result.ts';
@@ -24,6 +24,7 @@ const NAMES: ReadonlyMap<string, Named> = new Map([
   ['le', 'left'],
   ['left', 'left'],
   ['ou', 'both'],
+  ['be', 'both'],
   ['both', 'both'],
 ]);
 const AN_EYE = 'an eye: OD, OS, R, L, RE, LE, OU, right or left';

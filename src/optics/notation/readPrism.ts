@@ -62,7 +62,7 @@ function readAmount(cursor: Cursor): Result<number, NotationFault> {
     );
   }
   cursor.at++;
-  skip(cursor, ...PRISM_UNITS, ...SHARED_UNITS);
+  while (skip(cursor, ...PRISM_UNITS, ...SHARED_UNITS));
   return success(token.value);
 }
 

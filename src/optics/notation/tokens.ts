@@ -2,7 +2,7 @@
  * Splits a written prescription into numbers, words and marks, each with its place.
  *
  * A comma between digits is a decimal comma, else a separator. A sign may stand off its number by spaces; minus may
- * be a hyphen, a true minus or an en dash.
+ * be a hyphen, a true minus or an en dash. `DCx90` is DC, x and 90.
  */
 import { failure, type Result, success } from '../result.ts';
 import type { NotationFault } from './fault.ts';
@@ -21,7 +21,7 @@ export interface Token {
 }
 
 const PATTERN =
-  /(?<line>[\r\n]+|;)|(?<space>[^\S\r\n]+)|(?<number>(?:[+\-\u2212\u2013][^\S\r\n]*)?(?:\d+(?:[.,]\d+)?|[.,]\d+))|(?<mark>[/,:=@&|^*\u00d7\u00b0\u2206\u0394\u221e])|(?<word>\p{L}+(?:\.\p{L}+)*(?:\.(?!\d))?)/uy;
+  /(?<line>[\r\n]+|;)|(?<space>[^\S\r\n]+)|(?<number>(?:[+\-\u2212\u2013][^\S\r\n]*)?(?:\d+(?:[.,]\d+)?|[.,]\d+))|(?<mark>[/,:=@&|^*\u00d7\u00b0\u2206\u0394\u221e])|(?<word>DC(?=x)|\p{L}+(?:\.\p{L}+)*(?:\.(?!\d))?)/iuy;
 
 /** All tokens, the last of kind `end`; a fault at the first character that no prescription contains. */
 export function tokenise(text: string): Result<readonly Token[], NotationFault> {

@@ -45,6 +45,8 @@ describe('one eye', () => {
     ['- 2.25 \u2212 0.75 \u00d7 90\u00b0', eye(-2.25, -0.75, 90)],
     ['\u20132.25 / \u20130.75 axis 90', eye(-2.25, -0.75, 90)],
     ['-2.25 DS / -0.75 DC ax 90', eye(-2.25, -0.75, 90)],
+    ['-2.25DS/-0.75DCx90', eye(-2.25, -0.75, 90)],
+    ['-2.25dsph -0.75dcX 90', eye(-2.25, -0.75, 90)],
     ['-2.25 -0.75 90', eye(-2.25, -0.75, 90)],
     ['sph -2.25 cyl -0.75 axis 90', eye(-2.25, -0.75, 90)],
     ['Sphere: -2.25, Cylinder: -0.75, Axis: 90, Add: 1.5', eye(-2.25, -0.75, 90, { addD: 1.5 })],
@@ -76,6 +78,7 @@ describe('one eye', () => {
       ],
     ],
     ['2 pd up', [{ amount: 2, base: 'up' }]],
+    ['with 2 prism dioptres base out', [{ amount: 2, base: 'out' }]],
     ['2 D base out', [{ amount: 2, base: 'out' }]],
     [
       'BI 1.5 BU .5',
@@ -124,8 +127,9 @@ describe('both eyes', () => {
     for (const text of texts) expect(readPrescription(text)).toEqual({ ok: true, value: near });
   });
 
-  it('are the same with OU, and one may be absent', () => {
+  it('are the same with OU or BE, and one may be absent', () => {
     expect(readPrescription('OU plano')).toEqual({ ok: true, value: { right: eye(0), left: eye(0) } });
+    expect(readPrescription('BE +0.50 DS')).toEqual({ ok: true, value: { right: eye(0.5), left: eye(0.5) } });
     expect(readPrescription('OS -1.00')).toEqual({ ok: true, value: { right: null, left: eye(-1) } });
   });
 });
