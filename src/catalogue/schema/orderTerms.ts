@@ -1,7 +1,7 @@
 /** The fields below `order` in content/shop.yaml. */
 import * as z from 'zod/mini';
+import { isPublicKey } from '../keyText.ts';
 import { DELIVERIES, type OrderTerms } from '../orderTerms.ts';
-import { isPublicKey } from '../publicKey.ts';
 import { fields, id, list, oneOf, orElse, orNull, refuse, text, textLike } from './fields.ts';
 
 /** Text whose braces hold the order's number or total. */

@@ -1,11 +1,13 @@
 import { generateX25519Identity, identityToRecipient } from 'age-encryption';
 import { describe, expect, it } from 'vitest';
-import { isPublicKey } from '../../src/catalogue/publicKey.ts';
+import { isPrivateKey, isPublicKey } from '../../src/catalogue/keyText.ts';
 
-describe('a public key', () => {
-  it('is what the age library makes', async () => {
+describe('a key', () => {
+  it('is, in both halves, what the age library makes', async () => {
     for (let made = 0; made < 20; made += 1) {
-      expect(isPublicKey(await identityToRecipient(await generateX25519Identity()))).toBe(true);
+      const identity = await generateX25519Identity();
+      expect(isPrivateKey(identity)).toBe(true);
+      expect(isPublicKey(await identityToRecipient(identity))).toBe(true);
     }
   });
 
@@ -21,7 +23,7 @@ describe('a public key', () => {
     }
   });
 
-  it('is neither a private key nor a key of another kind', () => {
+  it('as the public half is neither a private key nor a key of another kind', () => {
     for (const text of [
       '',
       'age1',
@@ -31,5 +33,11 @@ describe('a public key', () => {
       `age1${'b'.repeat(58)}`,
     ])
       expect(isPublicKey(text)).toBe(false);
+  });
+
+  it('as the private half is neither a public key nor written small', async () => {
+    const identity = await generateX25519Identity();
+    expect(isPrivateKey(identity.toLowerCase())).toBe(false);
+    expect(isPrivateKey(await identityToRecipient(identity))).toBe(false);
   });
 });
