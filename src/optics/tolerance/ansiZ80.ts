@@ -29,24 +29,35 @@ const ANY_LENS = {
   'polarising-axis': { limit: 3, basis: 'from memory' },
 } as const;
 
-const SINGLE_VISION: LensTolerances = {
-  power: {
-    meridians: 'strongest',
+/** Power in the strongest meridian: a fixed limit up to a power, 2 % beyond. */
+const power = (upTo: number, limit: number): LensTolerances['power'] => ({
+  meridians: 'strongest',
+  bands: [
+    { upTo, limit, unit: 'D' },
+    { upTo: Infinity, limit: 2, unit: '%' },
+  ],
+});
+
+/** Cylinder, whatever the power: a limit to 2.00 D, one up to a cylinder beyond, then a share. */
+const cylinder = (
+  limit: number,
+  upTo: number,
+  wider: number,
+  percent: number,
+): LensTolerances['cylinder'] => [
+  {
+    strongestUpToD: Infinity,
     bands: [
-      { upTo: 6.5, limit: 0.13, unit: 'D' },
-      { upTo: Infinity, limit: 2, unit: '%' },
+      { upTo: 2, limit, unit: 'D' },
+      { upTo, limit: wider, unit: 'D' },
+      { upTo: Infinity, limit: percent, unit: '%' },
     ],
   },
-  cylinder: [
-    {
-      strongestUpToD: Infinity,
-      bands: [
-        { upTo: 2, limit: 0.13, unit: 'D' },
-        { upTo: 4.5, limit: 0.15, unit: 'D' },
-        { upTo: Infinity, limit: 4, unit: '%' },
-      ],
-    },
-  ],
+];
+
+const SINGLE_VISION: LensTolerances = {
+  power: power(6.5, 0.13),
+  cylinder: cylinder(0.13, 4.5, 0.15, 4),
   axis: AXIS,
   add: null,
   horizontalPrism: {
@@ -72,23 +83,8 @@ const MULTIFOCAL: LensTolerances = {
 };
 
 const PROGRESSIVE: LensTolerances = {
-  power: {
-    meridians: 'strongest',
-    bands: [
-      { upTo: 8, limit: 0.16, unit: 'D' },
-      { upTo: Infinity, limit: 2, unit: '%' },
-    ],
-  },
-  cylinder: [
-    {
-      strongestUpToD: Infinity,
-      bands: [
-        { upTo: 2, limit: 0.16, unit: 'D' },
-        { upTo: 3.5, limit: 0.18, unit: 'D' },
-        { upTo: Infinity, limit: 5, unit: '%' },
-      ],
-    },
-  ],
+  power: power(8, 0.16),
+  cylinder: cylinder(0.16, 3.5, 0.18, 5),
   axis: AXIS,
   add: ADD,
   horizontalPrism: {
