@@ -20,6 +20,8 @@ export function ReflectionDrawing({ view, lens, tell, uid }: Props) {
       </Figure>
     );
   const notes = coated === null && coating !== null ? [d('reflection.unchanged', { coating })] : [];
+  // Below the lens, inside the field whatever the frame.
+  const textY = Math.min(34, Math.round(view.bMm / 2) + 6);
   const shown = [
     { name: d('reflection.without'), seen: bare },
     ...(coated === null ? [] : [{ name: d('reflection.with', { coating: coating ?? '' }), seen: coated }]),
@@ -29,7 +31,7 @@ export function ReflectionDrawing({ view, lens, tell, uid }: Props) {
       <ul class="dw-states dw-pairs">
         {shown.map(({ name, seen }, i) => (
           <li key={name}>
-            <Mirrored seen={seen} lens={lens} name={name} tell={tell} uid={`${uid}-${i}`} />
+            <Mirrored seen={seen} lens={lens} textY={textY} name={name} tell={tell} uid={`${uid}-${i}`} />
           </li>
         ))}
       </ul>
@@ -43,12 +45,13 @@ const panes = (x: number, y: number) =>
 
 function Mirrored(props: {
   readonly seen: Reflections;
+  readonly textY: number;
   readonly lens: string;
   readonly name: string;
   readonly tell: Tell;
   readonly uid: string;
 }) {
-  const { seen, lens, name, tell, uid } = props;
+  const { seen, textY, lens, name, tell, uid } = props;
   const text = tell.d('reflection.says', {
     name,
     front: tell.percent(seen.frontPercent, 2),
@@ -67,10 +70,10 @@ function Mirrored(props: {
         </g>
         <path class="dw-mirror-rim" d={lens} />
         <g class="dw-mirror-text">
-          <text x="-11" y="13">
+          <text x="-11" y={textY}>
             {tell.d('reflection.front')}
           </text>
-          <text x="11" y="13">
+          <text x="11" y={textY}>
             {tell.d('reflection.back')}
           </text>
         </g>

@@ -28,10 +28,11 @@ export type GazeView =
       readonly blurD: number;
       readonly rotationMm: number;
     }
-  | { readonly computed: false; readonly because: 'design' | 'no-lens' };
+  | { readonly computed: false; readonly because: 'design' | 'no-power' | 'no-lens' };
 
 /** The gaze figure of a pair, or why there is none. */
 export function gazeView(situation: Situation): GazeView {
+  if (situation.design.kind === 'plano') return { computed: false, because: 'no-power' };
   if (situation.design.kind !== 'single-vision') return { computed: false, because: 'design' };
   const angles = sharpAngles(situation);
   if (angles === null) return { computed: false, because: 'no-lens' };

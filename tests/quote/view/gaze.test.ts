@@ -15,6 +15,11 @@ describe('the gaze figure', () => {
     expect(gazeView(situationOf(change))).toEqual({ computed: false, because: 'design' });
   });
 
+  it('is not computed for lenses without power', () => {
+    const change = { prescription: null, lenses: { use: 'none', design: 'none' } } as const;
+    expect(gazeView(situationOf(change))).toEqual({ computed: false, because: 'no-power' });
+  });
+
   it('waits for a lens', () => {
     const nothing = situationOf({ prescription: { right: {}, left: {} } });
     expect(gazeView(nothing)).toEqual({ computed: false, because: 'no-lens' });
