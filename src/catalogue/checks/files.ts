@@ -36,7 +36,20 @@ export const checkFiles: Check = (content) => {
 };
 
 /** Pages of the site that are not prose. */
-const TAKEN = ['404', '500', 'frames', 'index', 'lenses', 'promotions', 'order', 'workroom'];
+const TAKEN = [
+  '404',
+  '500',
+  'basket',
+  'frames',
+  'index',
+  'lenses',
+  'measuring-rule',
+  'order',
+  'promotions',
+  'reasons',
+  'workroom',
+  'your-frame',
+];
 
 function pageFaults(id: string, { source, body }: Origin): ContentFault[] {
   const faults: ContentFault[] = [];
