@@ -17,7 +17,9 @@ export function reasonsOf(rules: readonly Rule[], words: Words): readonly Reason
     const own = `rule.${id}.`;
     const sentences = Object.entries(words)
       .filter(([key]) => key.startsWith(own) && ![`${own}title`, `${own}why`].includes(key))
-      .map(([, text]) => text.replace(/^\{eye\}: /, '').replaceAll(/\{\w+\}/g, '…'));
+      .map(([, text]) => capital(text.replace(/^\{eye\}: /, '').replaceAll(/\{\w+\}/g, '…')));
     return { id, clearedBy, title: words[`${own}title`] ?? id, why: words[`${own}why`] ?? '', sentences };
   });
 }
+
+const capital = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
