@@ -1,0 +1,72 @@
+/** The cards that the page was built with: what each says, which are shown, and where they stand. */
+import { h, render } from 'preact';
+import { cardOf, sharedCautions } from '../../configurator/list/card.ts';
+import type { FrameListStores } from '../../configurator/list/frameList.ts';
+import type { FrameAnswer } from '../../quote/frameList.ts';
+import { CardAnswer } from './CardAnswer.tsx';
+
+interface OnPage {
+  readonly element: HTMLElement;
+  /** Where the page was built with it. */
+  readonly home: HTMLElement;
+  readonly said: HTMLElement;
+  /** What it says at present. */
+  shown: FrameAnswer | undefined;
+}
+
+/** Keeps the cards of the page as the stores have them. */
+export function keepCards(stores: FrameListStores, page: ParentNode): void {
+  const cards = new Map([...page.querySelectorAll<HTMLElement>('[data-frame]')].map(cardOnPage));
+  const flat = page.querySelector<HTMLElement>('#list-sorted');
+  const groups = [...page.querySelectorAll<HTMLElement>('[data-collection]')];
+
+  let judgedAll = false;
+  const say = () => {
+    const answers = stores.answers.get();
+    const done = stores.progress.get() === 'done';
+    const shared = done ? sharedCautions(answers) : [];
+    for (const [id, card] of cards) {
+      const answer = answers.get(id);
+      if (card.shown === answer && judgedAll === done) continue;
+      card.shown = answer;
+      card.said.hidden = answer === undefined;
+      render(answer ? h(CardAnswer, { card: cardOf(answer, shared), stores }) : null, card.said);
+    }
+    judgedAll = done;
+  };
+
+  const arrange = () => {
+    // While frames are still being judged the cards stay where they are: nobody can aim at what moves.
+    if (stores.progress.get() === 'judging') return;
+    const order = stores.order.get();
+    const shown = stores.shown.get();
+    const ids = new Set(shown.map(({ id }) => id));
+    for (const [id, { element }] of cards) element.hidden = !ids.has(id);
+    const inShop = order === 'shop' ? stores.facts : shown;
+    for (const { id } of inShop) {
+      const card = cards.get(id);
+      const place = order === 'shop' ? card?.home : flat?.querySelector('.frame-list');
+      if (card && place) place.append(card.element);
+    }
+    if (flat === null) return;
+    flat.hidden = order === 'shop';
+    const title = flat.querySelector('h2');
+    if (title !== null && order !== 'shop') title.textContent = stores.told(`sorted.${order}`);
+    for (const group of groups)
+      group.hidden = order !== 'shop' || group.querySelector('[data-frame]:not([hidden])') === null;
+  };
+
+  stores.answers.listen(say);
+  stores.progress.listen(say);
+  stores.shown.listen(arrange);
+  stores.progress.listen(arrange);
+}
+
+function cardOnPage(element: HTMLElement): [string, OnPage] {
+  const said = document.createElement('div');
+  said.className = 'card-answer';
+  said.hidden = true;
+  element.querySelector('.frame-card-text')?.append(said);
+  const home = element.parentElement as HTMLElement;
+  return [element.dataset['frame'] ?? '', { element, home, said, shown: undefined }];
+}

@@ -1,0 +1,63 @@
+/** Brings the list's form to life: stores from what the page holds, what was kept and what was typed meanwhile. */
+import { h, hydrate } from 'preact';
+import type { Words } from '../../catalogue/catalogue.ts';
+import { civilDateAt } from '../../catalogue/civilDate.ts';
+import type { Shop } from '../../catalogue/shop.ts';
+import { keep, recall } from '../../configurator/keeping.ts';
+import { consultList, type ListEngine } from '../../configurator/list/consultList.ts';
+import type { FrameFacts } from '../../configurator/list/facts.ts';
+import { createFrameList, type FrameListStores } from '../../configurator/list/frameList.ts';
+import type { ListAsked } from '../../configurator/list/listWorker.ts';
+import { deviceShelf } from '../deviceShelf.ts';
+import { typedIn } from '../typedIn.ts';
+import { keepCards } from './cards.ts';
+import { ListForm } from './ListForm.tsx';
+import { NO_FRAME } from './ListKeeping.tsx';
+
+/** What the list's page holds beside the form. */
+export interface ListPageData {
+  readonly shop: Shop;
+  readonly words: Words;
+  readonly facts: readonly FrameFacts[];
+  /** Addresses of what the engine loads. */
+  readonly data: { readonly shop: string; readonly frames: string };
+}
+
+/** Hydrates the form in `root`. */
+export function startList(root: HTMLElement, { shop, words, facts, data }: ListPageData): void {
+  const kept = recall(deviceShelf(), NO_FRAME);
+  const typed = typedIn(root);
+  const stores = createFrameList({ shop, words, facts, date: civilDateAt(Date.now(), shop.timeZone) });
+  // The static form holds no entries, so its first rendering here has none either.
+  hydrate(h(ListForm, { stores }), root);
+  keepCards(stores, document);
+  stores.fill({ ...kept, ...typed });
+  stores.kept.set(kept !== null);
+  stores.entries.listen((now) => {
+    if (stores.kept.get()) keep(deviceShelf(), NO_FRAME, now);
+  });
+  if (kept !== null) root.querySelector('details')?.setAttribute('open', '');
+  beginWhenAsked(stores, data);
+}
+
+/** The engine and its data are loaded at the first whole prescription. */
+function beginWhenAsked(stores: FrameListStores, data: ListPageData['data']): void {
+  const stop = stores.read.subscribe(({ request }) => {
+    if (request === null) return;
+    consultList(stores, engineFor(stores, data));
+    queueMicrotask(() => stop());
+  });
+}
+
+function engineFor(stores: FrameListStores, data: ListPageData['data']): ListEngine {
+  const worker = new Worker(new URL('../../configurator/list/listWorker.ts', import.meta.url), {
+    type: 'module',
+  });
+  const send = (asked: ListAsked) => worker.postMessage(asked);
+  worker.addEventListener('error', () => stores.progress.set('failed'));
+  send(data);
+  return {
+    ask: send,
+    listen: (heard) => worker.addEventListener('message', ({ data: told }) => heard(told)),
+  };
+}
