@@ -15,6 +15,7 @@ describe('power in the meridian of highest absolute power', () => {
     ['single-vision', 10, 0.2],
     ['multifocal', 6.5, 0.13],
     ['multifocal', 6.51, 0.1302],
+    ['progressive', 0.5, 0.16],
     ['progressive', 8, 0.16],
     ['progressive', -8.25, 0.165],
   ])('of a %s lens of %d D holds %d D', (kind, sphere, limit) => {
@@ -115,14 +116,22 @@ describe('mounted prism', () => {
 
   it('holds 0.33 vertically to 3.375 D, and 1.0 mm between the reference points beyond', () => {
     const weak = inspect(pair('single-vision', lens(rx(-3), rx(-3), at(0, 1)), lens(rx(-3))), ANSI);
-    expect(item(weak, 'vertical-prism')).toMatchObject({ deviation: -0.3, limit: 0.33, outcome: 'pass' });
+    expect(item(weak, 'vertical-prism')).toMatchObject({
+      eye: 'both',
+      deviation: -0.3,
+      limit: 0.33,
+      unit: 'prism dioptres',
+      outcome: 'pass',
+    });
     const off = inspect(pair('single-vision', lens(rx(-3), rx(-3), at(0, 1.2)), lens(rx(-3))), ANSI);
     expect(item(off, 'vertical-prism').outcome).toBe('fail');
     const strong = inspect(pair('single-vision', lens(rx(-6), rx(-6), at(0, 1)), lens(rx(-6))), ANSI);
     expect(item(strong, 'vertical-reference-point')).toMatchObject({
+      eye: 'both',
       deviation: 1,
       limit: 1,
       unit: 'mm',
+      band: { quantity: 'vertical meridian', value: 6, over: 3.375, upTo: Infinity },
       outcome: 'pass',
     });
     const edge = inspect(pair('single-vision', lens(rx(-3.375))), ANSI);
@@ -136,6 +145,8 @@ describe('mounted prism', () => {
     expect(item(wide(-2.5, 1.2), 'horizontal-prism')).toMatchObject({
       deviation: 0.6,
       limit: 0.67,
+      unit: 'prism dioptres',
+      band: { quantity: 'ordered prism', value: 0 },
       outcome: 'pass',
     });
     expect(item(wide(-2.5, 1.4), 'horizontal-prism')).toMatchObject({ deviation: 0.7, outcome: 'fail' });
@@ -148,6 +159,13 @@ describe('mounted prism', () => {
   });
 
   it('of progressive lenses holds 0.67 to 3.375 D, from memory 1.0 mm at each reference point beyond', () => {
+    const weak = inspect(pair('progressive', lens(rx(3), rx(3), at(2.3, 0)), lens(rx(3))), ANSI);
+    expect(item(weak, 'horizontal-prism')).toMatchObject({
+      deviation: 0.69,
+      limit: 0.67,
+      unit: 'prism dioptres',
+      outcome: 'fail',
+    });
     const strong = inspect(
       pair('progressive', lens(rx(5), rx(5), at(1, 0)), lens(rx(5), rx(5), at(1.1, 0))),
       ANSI,

@@ -7,7 +7,12 @@ import {
   inspect,
 } from '../../../src/optics/tolerance/inspect.ts';
 import type { InspectedItem, ItemOutcome } from '../../../src/optics/tolerance/limit.ts';
-import type { LensKind, ToleranceStandard } from '../../../src/optics/tolerance/table.ts';
+import {
+  type LensKind,
+  type LimitUnit,
+  PLACED_ITEMS,
+  type ToleranceStandard,
+} from '../../../src/optics/tolerance/table.ts';
 import type { SpheroCylinder } from '../../../src/optics/types.ts';
 
 /** A power in D. */
@@ -41,6 +46,15 @@ export function item({ items }: Inspection, name: string): InspectedItem {
   return found;
 }
 
+/** Unit in which the limit of an item is given. */
+const UNITS: Readonly<Record<string, LimitUnit>> = {
+  ...PLACED_ITEMS,
+  power: 'D',
+  cylinder: 'D',
+  axis: 'degrees',
+  add: 'D',
+};
+
 /** Inspects one single-vision lens and holds one of its items to an outcome and a limit. */
 export function expectItem(
   standard: ToleranceStandard,
@@ -52,6 +66,7 @@ export function expectItem(
 ): void {
   const found = item(inspect({ kind, right: one, left: null }, standard), name);
   expect(found.outcome, JSON.stringify(found)).toBe(outcome);
+  expect([found.eye, found.unit]).toEqual(['right', UNITS[name]]);
   if (limit === null) expect(found.limit).toBeNull();
   else expect(found.limit).toBeCloseTo(limit, 9);
 }

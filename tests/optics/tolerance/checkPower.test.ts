@@ -23,6 +23,17 @@ describe('the strongest meridian', () => {
     expect(check(rx(-1, -1, 180), rx(-1, -1.1, 180)).power).toMatchObject({ ordered: -2, deviation: -0.1 });
   });
 
+  it('is that of the order where the lens has it turned', () => {
+    // 5 degrees off: across the axis ordered the lens has -1 - 2 cos² 5 = -2.985.
+    expect(check(rx(-1, -2, 90), rx(-1, -2, 95)).power).toMatchObject({
+      ordered: -3,
+      measured: expect.closeTo(-2.985, 3),
+      deviation: 0.02,
+      unit: 'D',
+      band: { quantity: 'strongest meridian', value: 3, over: null, upTo: 6.5 },
+    });
+  });
+
   it('of an evenly mixed power is the one along the axis of the minus form', () => {
     expect(check(rx(1, -2, 90), rx(1.05, -2.15, 90)).power).toMatchObject({ ordered: 1, deviation: 0.05 });
     expect(check(rx(-1, 2, 180), rx(-1.1, 2.15, 180)).power).toMatchObject({ ordered: 1, deviation: 0.05 });
@@ -57,6 +68,12 @@ describe('each meridian', () => {
 });
 
 describe('the cylinder', () => {
+  it('says its band', () => {
+    const { cylinder, axis } = check(rx(-1, -2.5, 90), rx(-1, -2.5, 90));
+    expect(cylinder.band).toEqual({ quantity: 'cylinder', value: 2.5, over: 2, upTo: 4.5 });
+    expect(axis.band).toEqual({ quantity: 'cylinder', value: 2.5, over: 1.5, upTo: Infinity });
+  });
+
   it('has its row by the size of the strongest meridian, minus as well as plus', () => {
     expect(check(rx(-7, -0.5, 90), rx(-7, -0.5, 90), EACH).cylinder.limit).toBe(0.12);
     expect(check(rx(2, -0.5, 90), rx(2, -0.5, 90), EACH).cylinder.limit).toBe(0.09);
@@ -87,6 +104,8 @@ describe('the add', () => {
       deviation: -0.1,
       outcome: 'pass',
       basis: 'shop',
+      unit: 'D',
+      band: { quantity: 'add', value: 2, over: null, upTo: 4 },
     });
     expect(checkAdd('right', 2, null, table, 'shop')).toMatchObject({
       deviation: null,

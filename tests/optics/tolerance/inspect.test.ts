@@ -138,6 +138,32 @@ describe('an inspection', () => {
     expect(exact.decisive).toMatchObject({ item: 'power', eye: 'right' });
   });
 
+  it('names the item that has used most of its limit, not the one furthest off', () => {
+    // 2 of 3 degrees against 0.12 of 0.13 D.
+    const { decisive } = inspect(
+      pair('single-vision', lens(rx(-4, -1, 90), rx(-4.12, -1, 92))),
+      ANSI_Z80_1_2015,
+    );
+    expect(decisive).toMatchObject({ item: 'power', deviation: -0.12 });
+  });
+
+  it('says of each item whose it is, and of a height how far up or down', () => {
+    const placed = { 'segment-height': { ordered: 18, measured: 17.2 } };
+    const { items } = inspect({ ...pair('multifocal', lens(rx(-1))), placed }, ANSI_Z80_1_2015);
+    expect(items.map(({ item: name, eye }) => `${eye} ${name}`)).toEqual([
+      'right power',
+      'right cylinder',
+      'right axis',
+      'left power',
+      'left cylinder',
+      'left axis',
+      'both horizontal-prism',
+      'both vertical-prism',
+      'both segment-height',
+    ]);
+    expect(items.at(-1)).toMatchObject({ deviation: -0.8, outcome: 'pass' });
+  });
+
   it('measures the polarising axis around the half turn', () => {
     const placed = { 'polarising-axis': { ordered: 180, measured: 2 } };
     const inspection = inspect({ ...pair('single-vision', lens(rx(-1))), placed }, ANSI_Z80_1_2015);
@@ -147,5 +173,7 @@ describe('an inspection', () => {
   it('judges one eye alone without a word on the prism of the pair', () => {
     const { items } = inspect({ kind: 'single-vision', right: lens(rx(-1)), left: null }, ANSI_Z80_1_2015);
     expect(items.map(({ item: name }) => name)).toEqual(['power', 'cylinder', 'axis']);
+    const other = inspect({ kind: 'single-vision', right: null, left: lens(rx(-1)) }, ANSI_Z80_1_2015);
+    expect(other.items.map(({ eye }) => eye)).toEqual(['left', 'left', 'left']);
   });
 });

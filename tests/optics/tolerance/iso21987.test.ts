@@ -51,6 +51,13 @@ describe('ISO 21987 from memory', () => {
     ['21987:2017', [16, 9, 6, 4, 3, 2]],
     ['8980-1:2004', [7, 7, 5, 3, 2, 2]],
   ] as const)('holds the axis by the set of ISO %s', (set, limits) => {
+    const weak = (cylinder: number, limit: number | null) => {
+      const outcome = limit === null ? 'no limit held' : 'pass';
+      const one = lens(rx(0, -cylinder, 20));
+      expectItem(iso21987(set), 'single-vision', one, 'axis', outcome, limit);
+    };
+    weak(0.12, set === '21987:2017' ? null : 7);
+    weak(0.125, limits[0]);
     for (const [i, cylinder] of [0.25, 0.5, 0.75, 1.5, 2.5, 2.75].entries()) {
       const one = lens(rx(0, -cylinder, 20));
       expectItem(iso21987(set), 'single-vision', one, 'axis', 'pass', limits[i] ?? null);
@@ -69,14 +76,22 @@ describe('ISO 21987 from memory', () => {
       measured: { power: rx(-1), prism: { x: prism, y: prism } },
     };
     const inspection = inspect(pair('single-vision', one), ISO);
-    expect(item(inspection, 'horizontal-prism').limit).toBe(horizontal);
-    expect(item(inspection, 'vertical-prism').limit).toBe(vertical);
+    const unit = 'prism dioptres';
+    expect(item(inspection, 'horizontal-prism')).toMatchObject({ limit: horizontal, unit });
+    expect(item(inspection, 'vertical-prism')).toMatchObject({ limit: vertical, unit });
   });
 
   it('holds 2.0 mm horizontally and 1.0 mm vertically for strong lenses', () => {
     const inspection = inspect(pair('single-vision', lens(rx(-8))), ISO);
     expect(item(inspection, 'horizontal-reference-point').limit).toBe(2);
     expect(item(inspection, 'vertical-reference-point').limit).toBe(1);
+  });
+
+  it('says in name and title which set of axis limits it has', () => {
+    expect([iso21987(), iso21987('8980-1:2004')]).toMatchObject([
+      { id: 'iso-21987-2017', title: 'ISO 21987:2017 (axis limits of ISO 21987:2017)' },
+      { id: 'iso-21987-2017-axis-2004', title: 'ISO 21987:2017 (axis limits of ISO 8980-1:2004)' },
+    ]);
   });
 
   it('never decides by default, and says so', () => {

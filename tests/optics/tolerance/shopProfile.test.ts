@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { ANSI_Z80_1_2015 } from '../../../src/optics/tolerance/ansiZ80.ts';
 import { inspect } from '../../../src/optics/tolerance/inspect.ts';
 import { iso21987 } from '../../../src/optics/tolerance/iso21987.ts';
+import { NEW_JERSEY } from '../../../src/optics/tolerance/newJersey.ts';
 import { shopProfile } from '../../../src/optics/tolerance/shopProfile.ts';
 import { expectItem, lens, pair, rx } from './cases.ts';
 
@@ -33,7 +34,11 @@ describe("a shop's own profile", () => {
 
   it('is the shop’s own over a text that was seen, and stays from memory over one that was not', () => {
     expect(tight).toMatchObject({ basis: 'shop', title: 'Own profile' });
-    expect(tight.note).toContain('Based on ANSI Z80.1-2015.');
+    expect(tight.id).toBe('shop-ansi-z80.1-2015');
+    expect(tight.note).toBe(
+      'Based on ANSI Z80.1-2015. Dress eyewear, not safety eyewear. The 2020 edition exists; its text was not seen.',
+    );
+    expect(shopProfile('Own', NEW_JERSEY, {}).note).toBe('Based on N.J.A.C. 13:35-5.2.');
     expect(shopProfile('Own', iso21987(), {})).toMatchObject({ basis: 'from memory' });
     expect(
       inspect(pair('single-vision', lens(rx(-1))), shopProfile('Own', iso21987(), {})).passed,
