@@ -54,6 +54,8 @@ export interface Shop {
   readonly tax: readonly TaxRate[];
   readonly exemptions: readonly TaxExemption[];
   readonly order: OrderTerms;
+  /** Whether lenses are offered for a frame that the shopper already has. */
+  readonly ownFrame: boolean;
 }
 
 /** The figures by which this workroom works. */

@@ -194,6 +194,7 @@ export const shop: Shop = {
   ],
   exemptions: [{ id: 'resale', label: 'Resale', reason: 'bought to be sold again', destinations: ['US-ME'] }],
   order: { publicKeys: [], delivery: ['save'], postTo: null, consents: [], payments: [] },
+  ownFrame: false,
 };
 
 export const offer: Offer = {

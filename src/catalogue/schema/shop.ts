@@ -2,6 +2,7 @@
 import * as z from 'zod/mini';
 import {
   fields,
+  flag,
   id,
   list,
   type MoneyFields,
@@ -124,6 +125,8 @@ export function shopSchema(money: MoneyFields) {
     order: orderTerms(),
     /** How the workroom works. Everything in it may be left out. */
     workroom: workroomSchema(),
+    /** Whether lenses are offered for a frame that the shopper already has. Default no. */
+    ownFrame: orElse(flag(), false),
     /** Groups of frames. */
     collections: list(fields({ id: id(), name: text(), summary: text() }), 1),
   });
