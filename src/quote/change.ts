@@ -7,10 +7,10 @@ import type { PairRequest } from './request.ts';
 export const CHANGE_KINDS = [
   'blank',
   'size',
-  'material',
-  'design',
   'coating',
+  'material',
   'tint',
+  'design',
   'colourway',
   'frame',
 ] as const;
@@ -55,7 +55,8 @@ export function changesOf(offer: Offer, pair: PairRequest, kind: ChangeKind): re
     blank: ['stock', 'surfaced'],
     size: frame?.sizes.map(({ id }) => id) ?? [],
     material: offer.materials.map(({ id }) => id),
-    design: offer.designs.map(({ id }) => id),
+    // A design for another use would leave the wearer without what was asked for.
+    design: offer.designs.filter(({ uses }) => uses.includes(pair.lenses.use)).map(({ id }) => id),
     coating: offer.coatings.map(({ id }) => id),
     tint: offer.tints.map(({ id }) => id),
     colourway: frame?.colourways.map(({ code }) => code) ?? [],

@@ -12,7 +12,11 @@ export const aboveCross: Rule = {
     if (corridor === null) return [];
     return eachEye(situation, ({ eye, cross, outline }) => {
       if (cross === null) return null;
-      const aboveMm = round2((verticalChord(outline, cross.xMm)?.topMm ?? cross.yMm) - cross.yMm);
+      // A cross above the lens has nothing above it.
+      const aboveMm = Math.max(
+        0,
+        round2((verticalChord(outline, cross.xMm)?.topMm ?? cross.yMm) - cross.yMm),
+      );
       return aboveMm < corridor.leastAboveCrossMm
         ? {
             message: 'high',

@@ -1,4 +1,4 @@
-import { prismAmount } from '../optics/prism.ts';
+import { writePower } from '../optics/notation/write.ts';
 import { prismToPolar } from '../optics/prismBase.ts';
 import { round2 } from './round.ts';
 import { eachEye, type Rule } from './rule.ts';
@@ -11,16 +11,15 @@ export const asWorn: Rule = {
   check: (situation) =>
     eachEye(situation, ({ eye, compensated, ordered, lens }) => {
       if (compensated === null || ordered === null) return null;
+      const { amount, baseDeg } = prismToPolar(compensated.prism);
+      const prism = round2(amount);
       const figures = {
         faceFormDeg: situation.frame.faceFormDeg,
-        sphereD: round2(compensated.power.sphereD),
-        cylinderD: round2(compensated.power.cylinderD),
-        prism: round2(prismAmount(compensated.prism)),
-        baseDeg: Math.round(prismToPolar(compensated.prism).baseDeg),
-        axisDeg: Math.round(compensated.power.axisDeg) || 180,
+        order: writePower(compensated.power),
+        prism,
+        baseDeg: Math.round(baseDeg),
       };
-      return lens?.blank.kind === 'stock'
-        ? { message: 'stock', level: 'caution', eye, figures }
-        : { message: 'compensated', level: 'note', eye, figures };
+      if (lens?.blank.kind === 'stock') return { message: 'stock', level: 'caution', eye, figures };
+      return { message: prism === 0 ? 'power' : 'power-and-prism', level: 'note', eye, figures };
     }),
 };

@@ -50,6 +50,7 @@ const allowed: readonly [string, Change][] = [
   ['base-curve-pair', {}],
   ['frame-curve', {}],
   ['edge-beyond-rim', {}],
+  ['edge-beyond-rim', { frame: 'groove' }],
   ['heavy-pair', {}],
   ['tint-driving', {}],
   ['tint-driving', { lenses: { tint: null } }],
@@ -211,7 +212,7 @@ const refused: readonly [string, Change, string, object][] = [
   [
     'as-worn',
     { frame: 'wrap', prescription: rx({ sphere: -6 }, { sphere: 0 }) },
-    'note right compensated,note left compensated',
+    'note right power-and-prism,note left power-and-prism',
     { faceFormDeg: 15 },
   ],
   [
@@ -223,7 +224,12 @@ const refused: readonly [string, Change, string, object][] = [
     'caution both differ',
     { rightD: 8, leftD: 4, differenceAbsD: 4, mostAbsD: 2 },
   ],
-  ['edge-beyond-rim', { frame: 'groove' }, 'note right open,note left open', { rimMm: 0 }],
+  [
+    'edge-beyond-rim',
+    { frame: 'groove', prescription: rx({ sphere: -4 }) },
+    'note right open,note left open',
+    { rimMm: 0 },
+  ],
   ['tint-driving', { lenses: { tint: 'glacier' } }, 'caution both never', { category: 4 }],
   ['tint-driving', { lenses: { tint: 'dusk' } }, 'note both not-at-night', { category: 1 }],
   ['tint-driving', { lenses: { tint: 'noon' } }, 'note both not-at-night', { category: 3 }],
