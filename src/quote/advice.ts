@@ -18,14 +18,28 @@ export function quoteWithAdvice(offer: Offer, request: QuoteRequest): Reply {
 
 /** One pair of an answer with its remedies, alternatives and way out. */
 export function advisedPair(offer: Offer, request: QuoteRequest, answer: Answer, at: number): PairAnswer {
+  const steps = adviceSteps(offer, request, answer, at);
+  for (let step = steps.next(); ; step = steps.next()) if (step.done) return step.value;
+}
+
+/** The same in steps, between which a thread may hear whether the advice is still wanted. */
+export function* adviceSteps(
+  offer: Offer,
+  request: QuoteRequest,
+  answer: Answer,
+  at: number,
+): Generator<undefined, PairAnswer> {
   const pair = request.pairs[at];
   const plain = answer.pairs[at];
   if (pair === undefined || plain === undefined) throw new RangeError(`The answer has no pair ${at}.`);
   const remedies = remediesFor(offer, request.date, pair, plain.findings, orderTotal(offer, request, at));
+  yield;
+  const alternatives = alternativesTo(offer, request, at);
+  yield;
   return {
     ...plain,
     findings: plain.findings.map((finding, index) => ({ ...finding, remedy: remedies[index] ?? null })),
-    alternatives: alternativesTo(offer, request, at),
+    alternatives,
     wayOut: plain.verdict === 'refused' ? wayOutOf(offer, request, at, answer.price.total) : null,
   };
 }

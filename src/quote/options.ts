@@ -1,14 +1,20 @@
 /** Every option of one kind put in the place of the present one: what it would do to this pair and its price. */
 import type { Offer } from '../catalogue/catalogue.ts';
-import { round1 } from '../rules/round.ts';
+import type { OptionKind } from '../catalogue/limit.ts';
 import type { Finding, Verdict } from './answer.ts';
+import { excludedBy } from './excluded.ts';
 import { verdictOf } from './judge.ts';
 import { type JudgedPair, judgePair } from './judgePair.ts';
-import type { LensesRequest, PairRequest, QuoteRequest } from './request.ts';
+import type { BLANK_CHOICES, LensesRequest, PairRequest, QuoteRequest } from './request.ts';
 import { orderTotal } from './total.ts';
+import { sharpFinder, type TradeOff, tradeOffOf } from './tradeOff.ts';
 
 export const LENS_CHOICES = ['design', 'material', 'tint', 'coating'] as const;
 export type LensChoice = (typeof LENS_CHOICES)[number];
+
+/** What is reported on: the lens options, and ready-made lenses beside those made to order. */
+export const REPORTED_CHOICES = [...LENS_CHOICES, 'blank'] as const;
+export type ReportedChoice = (typeof REPORTED_CHOICES)[number];
 
 /** One option in the place of the present one, all else as it is. */
 export interface OptionReport {
@@ -21,6 +27,10 @@ export interface OptionReport {
   readonly thickestMm: number | null;
   /** Both lenses, g. */
   readonly massG: number | null;
+  /** All that it is compared by apart from its price; null where the package cannot be read. */
+  readonly tradeOff: TradeOff | null;
+  /** Which of the other chosen things it does not go with. */
+  readonly excludes: readonly OptionKind[];
   /** Total of the order with it less the present total, minor units; null where there is no price. */
   readonly differenceMinor: number | null;
 }
@@ -30,7 +40,7 @@ export function optionReports(
   offer: Offer,
   request: QuoteRequest,
   at: number,
-  kind: LensChoice,
+  kind: ReportedChoice,
 ): readonly OptionReport[] {
   const present = request.pairs[at];
   if (present === undefined) return [];
@@ -41,22 +51,25 @@ export function optionReports(
   const shared = sharedFindings(judged.map(({ pair }) => pair));
   const total = orderTotal(offer, request, at);
   const price = (pair: JudgedPair | null) => pair && total(pair.resolved.shopFrame, pair.situation);
+  const sharpDeg = sharpFinder();
   const presentMinor = price(judgePair(offer, request.date, present, '', []));
   return judged.map(({ id, pair }) => {
     const findings = (pair?.answer.findings ?? []).filter((finding) => !shared.has(keyOf(finding)));
     const totalMinor = price(pair);
     return {
       id,
-      chosen: present.lenses[kind] === id,
+      chosen: (present.lenses[kind] ?? (kind === 'blank' ? 'auto' : null)) === id,
       verdict: verdictOf(findings),
       findings,
-      ...figuresOf(pair),
+      ...figuresOf(pair && tradeOffOf(pair.situation, sharpDeg)),
+      excludes: pair === null || kind === 'blank' ? [] : excludedBy(pair.situation, kind),
       differenceMinor: totalMinor === null || presentMinor === null ? null : totalMinor - presentMinor,
     };
   });
 }
 
-function optionsOf(offer: Offer, kind: LensChoice): readonly string[] {
+function optionsOf(offer: Offer, kind: ReportedChoice): readonly string[] {
+  if (kind === 'blank') return ['auto', 'stock', 'surfaced'] satisfies (typeof BLANK_CHOICES)[number][];
   const lists = {
     design: offer.designs,
     material: offer.materials,
@@ -70,7 +83,7 @@ function swapped(
   offer: Offer,
   request: QuoteRequest,
   present: PairRequest,
-  kind: LensChoice,
+  kind: ReportedChoice,
   id: string,
 ): JudgedPair | null {
   const lenses: LensesRequest = { ...present.lenses, [kind]: id };
@@ -86,11 +99,8 @@ function sharedFindings(pairs: readonly (JudgedPair | null)[]): ReadonlySet<stri
 
 const keyOf = ({ rule, eye, message }: Finding) => `${rule}|${eye}|${message}`;
 
-function figuresOf(pair: JudgedPair | null): Pick<OptionReport, 'thickestMm' | 'massG'> {
-  const { right = null, left = null } = pair?.answer ?? {};
-  if (right === null || left === null) return { thickestMm: null, massG: null };
-  return {
-    thickestMm: Math.max(right.edgeThicknessMm.thickest.mm, left.edgeThicknessMm.thickest.mm),
-    massG: round1(right.massG + left.massG),
-  };
-}
+const figuresOf = (tradeOff: TradeOff | null): Pick<OptionReport, 'thickestMm' | 'massG' | 'tradeOff'> => ({
+  thickestMm: tradeOff?.thickestMm ?? null,
+  massG: tradeOff?.massG ?? null,
+  tradeOff,
+});

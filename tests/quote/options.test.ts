@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
-import { LENS_CHOICES, optionReports } from '../../src/quote/options.ts';
+import { reflectedPercent } from '../../src/quote/alternatives.ts';
+import { judgePair } from '../../src/quote/judgePair.ts';
+import { LENS_CHOICES, optionReports, REPORTED_CHOICES } from '../../src/quote/options.ts';
 import { quote } from '../../src/quote/quote.ts';
+import { sharpAngles } from '../../src/quote/sharpAngle.ts';
 import { changed, offer } from '../fixtures/bench.ts';
 
 const request = { date: '2026-11-25', pairs: [changed({ wearer: 'child' })] };
@@ -40,5 +43,75 @@ describe('a report on options', () => {
     expect(tints.flatMap(({ findings }) => findings.map(({ rule }) => rule))).not.toContain(
       'impact-resistance',
     );
+  });
+
+  it('gives each option the figures of the whole package with it', () => {
+    for (const kind of REPORTED_CHOICES)
+      for (const { id, tradeOff, thickestMm, massG } of optionReports(offer, request, 0, kind)) {
+        const judged = judgePair(
+          offer,
+          request.date,
+          changed({ wearer: 'child', lenses: { [kind]: id } }),
+          '',
+          [],
+        );
+        const { situation, answer } = judged ?? {};
+        const [right, left] = [answer?.right, answer?.left];
+        expect(tradeOff).toMatchObject({
+          beyondRimMm: right && left ? Math.max(right.beyondRimMm, left.beyondRimMm) : null,
+          centreMm: right && left ? Math.max(right.centreThicknessMm, left.centreThicknessMm) : null,
+          sharpDeg: (situation && sharpAngles(situation)?.leastDeg) ?? null,
+          reflectedPercent: situation?.tint?.mirrored ? null : situation && reflectedPercent(situation),
+          thickestMm,
+          massG,
+        });
+        expect(tradeOff?.lightPercents).toHaveLength(situation?.tint?.states.length || 1);
+      }
+  });
+
+  it('lets less light through where more is thrown back, and more colour fringes where the Abbe number is lower', () => {
+    const materials = optionReports(offer, request, 0, 'material').map(({ id, tradeOff }) => ({
+      ...tradeOff,
+      abbe: offer.materials.find((one) => one.id === id)?.abbe ?? 0,
+    }));
+    const coatings = optionReports(offer, request, 0, 'coating').map(({ tradeOff }) => ({ ...tradeOff }));
+    const orderedBy = <T>(all: readonly T[], of: (one: T) => number) =>
+      all.toSorted((one, other) => of(one) - of(other));
+    const falling = (values: readonly number[]) =>
+      values.every((one, i) => i === 0 || one <= (values[i - 1] ?? 0));
+    expect(falling(orderedBy(materials, ({ abbe }) => abbe).map((one) => one.fringesPrism ?? 0))).toBe(true);
+    expect(
+      falling(
+        orderedBy(coatings, (one) => one.reflectedPercent ?? 0).map((one) => one.lightPercents?.[0] ?? 0),
+      ),
+    ).toBe(true);
+  });
+
+  it('sets ready-made lenses beside those made to order, each as asked for by itself', () => {
+    const reports = optionReports(offer, request, 0, 'blank');
+    expect(reports.map(({ id, chosen }) => [id, chosen])).toEqual([
+      ['auto', true],
+      ['stock', false],
+      ['surfaced', false],
+    ]);
+    for (const { id, thickestMm } of reports) {
+      const [pair] = (() => {
+        const lenses = { blank: id as 'auto' };
+        const reply = quote(offer, { ...request, pairs: [changed({ wearer: 'child', lenses })] });
+        return reply.ok ? reply.answer.pairs : [];
+      })();
+      const edge =
+        pair?.right && pair.left && [pair.right, pair.left].map((one) => one.edgeThicknessMm.thickest.mm);
+      expect(thickestMm).toBe(edge ? Math.max(...edge) : null);
+    }
+  });
+
+  it('names the chosen things that an option does not go with', () => {
+    for (const kind of LENS_CHOICES)
+      for (const { excludes, findings } of optionReports(offer, request, 0, kind)) {
+        expect(excludes).not.toContain(kind);
+        const declared = findings.some(({ rule }) => rule === 'not-offered' || rule === 'mounting-material');
+        if (declared) expect(excludes).not.toEqual([]);
+      }
   });
 });
