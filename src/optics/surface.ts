@@ -5,6 +5,7 @@
  */
 import { toRadians } from './angle.ts';
 import type { BackSurface, FrontSurface } from './types.ts';
+import { fromAxes, leastTurn, unit } from './vector3.ts';
 
 /** Numbers of a back surface, ready for `preparedBackSag`. Curvatures in 1/mm. */
 export interface PreparedBack {
@@ -51,22 +52,12 @@ export function prepareBack(back: BackSurface): PreparedBack {
 
 /**
  * The axes after the shortest turn that brings the vertex normal (0, 0, 1) onto the normal of the tilt plane
- * (-slopeX, -slopeY, 1): Rodrigues' formula about an axis in the plane of the lens.
+ * (-slopeX, -slopeY, 1); null without tilt.
  */
 function tiltedAxes(back: BackSurface, c: number, s: number): Float64Array | null {
-  const { tiltSlopeX: p, tiltSlopeY: q } = back;
-  const slope2 = p * p + q * q;
-  if (slope2 === 0) return null;
-  const cosT = 1 / Math.sqrt(1 + slope2);
-  const sinT = Math.sqrt(slope2) * cosT;
-  const dx = p / Math.sqrt(slope2);
-  const dy = q / Math.sqrt(slope2);
-  // A vector in the plane keeps its part across the slope; its part along (dx, dy) rises with the plane.
-  const turn = (vx: number, vy: number) => {
-    const along = vx * dx + vy * dy;
-    return [vx + along * (cosT - 1) * dx, vy + along * (cosT - 1) * dy, along * sinT] as const;
-  };
-  return Float64Array.from([...turn(c, s), ...turn(-s, c), -sinT * dx, -sinT * dy, cosT]);
+  if (back.tiltSlopeX === 0 && back.tiltSlopeY === 0) return null;
+  const turned = leastTurn(unit([-back.tiltSlopeX, -back.tiltSlopeY, 1]));
+  return Float64Array.from([...fromAxes(turned, [c, s, 0]), ...fromAxes(turned, [-s, c, 0]), ...turned.z]);
 }
 
 /** Up to this radius r - sqrt(r2 - y2) loses less than 1e-9 mm to rounding, and needs no division. */
