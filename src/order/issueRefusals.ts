@@ -17,11 +17,20 @@ export function issueRefusals(issue: z.core.$ZodIssue, root: unknown): Refusal[]
   return [refusal('malformed', { path, expected: expectation(issue), found: briefly(found) })];
 }
 
+const KINDS: Readonly<Record<string, string>> = {
+  object: 'a map of keys',
+  record: 'a map of keys',
+  array: 'a list',
+  string: 'a text',
+  number: 'a number',
+  boolean: 'true or false',
+};
+
 /** Our own phrase where the schema gives one; for the request's part, what zod knows. */
 function expectation(issue: z.core.$ZodIssue): string {
   if (issue.code === 'invalid_value') return issue.values.map(String).join(', ');
   if (issue.message !== '' && issue.message !== 'Invalid input') return issue.message;
-  if (issue.code === 'invalid_type') return `a value of kind ${issue.expected}`;
+  if (issue.code === 'invalid_type') return KINDS[issue.expected] ?? issue.expected;
   if (issue.code === 'too_small') return `at least ${issue.minimum}`;
   if (issue.code === 'too_big') return `at most ${issue.maximum}`;
   if (issue.code === 'invalid_format' || issue.code === 'custom') return 'a civil date such as 2026-11-25';

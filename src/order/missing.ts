@@ -3,7 +3,16 @@ import type { Offer } from '../catalogue/catalogue.ts';
 import type { OrderDraft } from './makeOrder.ts';
 import { plainText } from './text.ts';
 
-export const LACKS = ['name', 'address', 'contact', 'wearer', 'consent', 'payment', 'refused'] as const;
+export const LACKS = [
+  'name',
+  'address',
+  'contact',
+  'wearer',
+  'caution',
+  'consent',
+  'payment',
+  'refused',
+] as const;
 
 /** One thing that is missing. */
 export interface Lack {
@@ -24,6 +33,12 @@ export function missingOf({ shop }: Pick<Offer, 'shop'>, draft: OrderDraft): rea
   if (buyer.lines.every(blank)) lack('address');
   if (blank(buyer.email) && blank(buyer.phone)) lack('contact');
   for (const [at, { wearer }] of pairs.entries()) if (blank(wearer)) lack('wearer', at);
+  for (const [at, { findings }] of answer.pairs.entries()) {
+    const open = findings.filter(
+      ({ level, rule }) => level === 'caution' && !pairs[at]?.confirmed.includes(rule),
+    );
+    if (open.length > 0) lack('caution', at);
+  }
   for (const { id } of consents) if (!accepted.includes(id)) lack('consent', id);
   if (payments.length > 0 && !payments.some(({ id }) => id === payment)) lack('payment');
   if (answer.verdict === 'refused') lack('refused');

@@ -51,8 +51,8 @@ export interface Attachment {
 export interface PrescriptionPaper {
   /** As the buyer wrote it down. */
   readonly written: string;
-  /** Who prescribed, and where; the date is `issued` in the request. */
-  readonly prescriber: string;
+  /** Who prescribed, and where that person practises; empty: not known. The date is `issued` in the request. */
+  readonly prescriber: { readonly name: string; readonly place: string };
   readonly attachments: readonly Attachment[];
 }
 
@@ -68,6 +68,8 @@ export interface OrderPair {
   readonly measuredBy: Measurer;
   /** How it was measured, or another name. */
   readonly measuredNote: string;
+  /** Rules whose cautions for this pair the buyer confirmed. */
+  readonly confirmed: readonly string[];
   /** Base curve of the glasses that the wearer is used to, D; null: not known. */
   readonly wornBaseCurveD: number | null;
 }

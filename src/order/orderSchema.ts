@@ -58,12 +58,13 @@ const pair = z.strictObject({
   prescription: z.nullable(
     z.strictObject({
       written: text(PROSE),
-      prescriber: text(LINE),
+      prescriber: z.strictObject({ name: text(LINE), place: text(LINE) }),
       attachments: list(attachment, MOST_ATTACHMENTS),
     }),
   ),
   measuredBy: z.enum(MEASURERS),
   measuredNote: text(PROSE),
+  confirmed: list(text(80, 1), 100),
   wornBaseCurveD: z.nullable(finite(0, 12)),
 });
 

@@ -5,7 +5,7 @@
 import { failure, type Result, success } from '../optics/result.ts';
 import { crossCheck } from './crossCheck.ts';
 import { digestOf } from './digest.ts';
-import { inspectJson } from './inspectJson.ts';
+import { inspectJson, isCrowded } from './inspectJson.ts';
 import { issueRefusals } from './issueRefusals.ts';
 import { type JsonObject, MIGRATIONS, type Migrations, migrate } from './migrate.ts';
 import { ORDER_VERSION, type Order, VERSION_KEY } from './order.ts';
@@ -38,6 +38,7 @@ const MOST_REASONS = 8;
 export async function readOrder(bytes: Uint8Array, opening: Opening): Promise<ReadOrder> {
   const plain = await plainBytes(bytes, opening.identities);
   if (!plain.ok) return { ok: false, refusals: [plain.fault] };
+  if (isCrowded(plain.value.bytes)) return { ok: false, refusals: [refusal('crowded')] };
   const order = readText(plain.value.text, opening.migrations ?? MIGRATIONS);
   if (!order.ok) return { ok: false, refusals: shortened(order.fault) };
   return {

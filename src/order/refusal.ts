@@ -21,6 +21,8 @@ export const REFUSALS = [
   // what is in it
   'forbidden-key',
   'too-deep',
+  'too-many',
+  'crowded',
   'long-text',
   'odd-text',
   'malformed',
