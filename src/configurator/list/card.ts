@@ -8,8 +8,10 @@ export interface Card {
   readonly mark: Exclude<Mark, 'open'>;
   /** Key of the verdict's text, without its leading `list.`. */
   readonly verdict: 'fits' | 'care' | 'refused';
-  /** The first stop, or what is to be minded of this frame alone. */
-  readonly reasons: readonly string[];
+  /** The sentence of the first stop; null where the pair can be made. */
+  readonly reason: string | null;
+  /** Rules that ask for care with this frame alone, each once. */
+  readonly mind: readonly string[];
   /** null where nothing can be made. */
   readonly figures: {
     readonly size: string;
@@ -31,7 +33,8 @@ export function cardOf(
   return {
     mark,
     verdict: mark,
-    reasons: (refused ? findings.slice(0, 1) : own).map(({ message }) => message),
+    reason: refused ? (findings[0]?.message ?? null) : null,
+    mind: refused ? [] : [...new Set(own.map(({ rule }) => rule))],
     figures: refused ? null : { size: request.size ?? '', thickestMm, totalMinor },
   };
 }

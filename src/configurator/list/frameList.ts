@@ -39,6 +39,8 @@ export function createFrameList({ shop, words, facts, date }: ListSource) {
     t: (key: string, slots: Slots = {}) => say(words, `worksheet.${key}`, slots),
     /** A text of the list; `key` without its leading `list.`. */
     told: (key: string, slots: Slots = {}) => say(words, `list.${key}`, slots),
+    /** What a rule is called. */
+    title: (rule: string) => say(words, `rule.${rule}.title`),
     /** Whether entries are kept on this device. */
     kept: atom(false),
     shownFaults: computed([read, left], ({ faults }, gone) =>

@@ -9,8 +9,8 @@ interface Props {
   readonly stores: FrameListStores;
 }
 
-export function CardAnswer({ card, stores: { told, shop } }: Props) {
-  const { mark, verdict, reasons, figures } = card;
+export function CardAnswer({ card, stores: { told, title, shop } }: Props) {
+  const { mark, verdict, reason, mind, figures } = card;
   const { currency, currencyDigits, language } = shop;
   const mm = new Intl.NumberFormat(language, { minimumFractionDigits: 1, maximumFractionDigits: 1 });
   return (
@@ -41,11 +41,10 @@ export function CardAnswer({ card, stores: { told, shop } }: Props) {
           </div>
         </dl>
       )}
-      {reasons.map((reason) => (
-        <p key={reason} class="note">
-          {reason}
-        </p>
-      ))}
+      {reason !== null && <p class="note">{reason}</p>}
+      {mind.length > 0 && (
+        <p class="note">{told('card.mind', { titles: mind.map((rule) => title(rule)).join(', ') })}</p>
+      )}
     </>
   );
 }

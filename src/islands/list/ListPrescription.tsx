@@ -1,14 +1,14 @@
 /** The prescription in short: powers, PD and height of both eyes, use and wearer; what few have lies folded below. */
 import { useStore } from '@nanostores/preact';
 import { USES } from '../../catalogue/design.ts';
-import { EYES, PRISM_ROWS } from '../../configurator/fields.ts';
+import { EYES, type Field as Name } from '../../configurator/fields.ts';
 import type { Eye } from '../../optics/types.ts';
 import { WEARERS } from '../../quote/request.ts';
-import { Choice } from '../Choice.tsx';
-import { BaseField } from '../EyeRow.tsx';
 import { Field, Message } from '../Field.tsx';
 import { idOf, useEntry } from '../sheet.ts';
 import { ListKeeping } from './ListKeeping.tsx';
+import { Pick } from './Pick.tsx';
+import { Rarer } from './Rarer.tsx';
 import { useList } from './stores.ts';
 
 export function ListPrescription() {
@@ -16,15 +16,10 @@ export function ListPrescription() {
   const { use, needs } = useStore(read);
   return (
     <div class="fl-prescription">
-      <p class="ws-lead">{told('text')}</p>
-      <p class="ws-lead">{t('prescription.text')}</p>
-      <People use={use} />
-      <Choice
-        name="pd.mode"
-        legend={t('measures.pdMode')}
-        chosen={useEntry('pd.mode') === 'both' ? 'both' : 'each'}
-        options={['each', 'both'].map((value) => ({ value, label: t(`measures.${value}`) }))}
-      />
+      <p class="ws-lead">
+        {told('text')} {t('prescription.text')}
+      </p>
+      <Terms use={use} />
       {EYES.map((eye) => (
         <EyeLine key={eye} eye={eye} />
       ))}
@@ -48,28 +43,47 @@ export function ListPrescription() {
   );
 }
 
-function People({ use }: { readonly use: string }) {
+/** What the lenses are for, who wears them, and how the PD is known. */
+function Terms({ use }: { readonly use: string }) {
   const { t, told } = useList();
-  const wearer = useEntry('wearer');
   return (
-    <>
-      <Choice
+    <div class="fl-terms">
+      <PickField
         name="use"
-        legend={t('use.legend')}
+        label={t('use.legend')}
         chosen={use}
-        options={USES.map((value) => ({ value, label: t(`use.${value}`) }))}
+        options={USES.map((value) => [value, t(`use.${value}`)])}
       />
-      <Choice
+      <PickField
         name="wearer"
-        legend={told('wearer.legend')}
-        chosen={wearer}
-        options={['', ...WEARERS].map((value) => ({
-          value,
-          label: value === '' ? told('wearer.any') : t(`wearer.${value}`),
-        }))}
+        label={told('wearer.legend')}
+        chosen={useEntry('wearer')}
+        options={[
+          ['', told('wearer.any')],
+          ...WEARERS.map((value): [string, string] => [value, t(`wearer.${value}`)]),
+        ]}
       />
-    </>
+      <PickField
+        name="pd.mode"
+        label={t('measures.pdMode')}
+        chosen={useEntry('pd.mode') === 'both' ? 'both' : 'each'}
+        options={['each', 'both'].map((value) => [value, t(`measures.${value}`)])}
+      />
+    </div>
   );
+}
+
+interface PickFieldProps {
+  readonly name: Name;
+  readonly label: string;
+  readonly chosen: string;
+  readonly options: readonly (readonly [value: string, text: string])[];
+}
+
+/** An entry of a few values. */
+function PickField({ name, ...pick }: PickFieldProps) {
+  const { enter } = useList();
+  return <Pick id={idOf(name)} name={name} {...pick} onPick={(value) => enter(name, value)} />;
 }
 
 const POWERS = ['sphere', 'cylinder', 'axis', 'add'] as const;
@@ -112,73 +126,6 @@ function EyeLine({ eye }: { readonly eye: Eye }) {
       {named.map(({ name, label }) => (
         <Message key={name} name={name} label={label} />
       ))}
-    </fieldset>
-  );
-}
-
-/** Entries that most prescriptions lack. */
-function Rarer() {
-  const { t, told } = useList();
-  return (
-    <details class="ws-more">
-      <summary>{told('more')}</summary>
-      {EYES.map((eye) => (
-        <RarerOfEye key={eye} eye={eye} />
-      ))}
-      <div class="ws-line">
-        <Field name="issued" label={t('prescription.issued')} type="date" />
-        <Field name="vertexTested" label={t('prescription.vertexTested')} unit={t('unit.mm')} digits />
-      </div>
-      <Message name="issued" label={t('prescription.issued')} />
-      <Message name="vertexTested" label={t('prescription.vertexTested')} />
-    </details>
-  );
-}
-
-function RarerOfEye({ eye }: { readonly eye: Eye }) {
-  const { t, enter } = useList();
-  const of = t(eye);
-  const balance = useEntry(`${eye}.balance`) === 'yes';
-  const id = idOf(`${eye}.balance`);
-  return (
-    <fieldset class="ws-eye">
-      <legend>{of}</legend>
-      <div class="ws-eye-fields">
-        {PRISM_ROWS.map((row) => (
-          <div class="ws-prism" key={row}>
-            <Field
-              name={`${eye}.prism${row}.amount`}
-              of={of}
-              label={t(`prescription.prism${row}`)}
-              unit={t('unit.prism')}
-              digits
-            />
-            <BaseField name={`${eye}.prism${row}.base`} of={of} label={t(`prescription.base${row}`)} />
-          </div>
-        ))}
-      </div>
-      {PRISM_ROWS.flatMap((row) => [
-        <Message
-          key={`amount ${row}`}
-          name={`${eye}.prism${row}.amount`}
-          label={t(`prescription.prism${row}`)}
-        />,
-        <Message key={`base ${row}`} name={`${eye}.prism${row}.base`} label={t(`prescription.base${row}`)} />,
-      ])}
-      <div class="ws-tick">
-        <input
-          type="checkbox"
-          id={id}
-          name={`${eye}.balance`}
-          value="yes"
-          checked={balance}
-          onChange={({ currentTarget }) => enter(`${eye}.balance`, currentTarget.checked ? 'yes' : '')}
-        />
-        <label for={id}>
-          <span class="ws-unseen">{of}: </span>
-          {t('prescription.balance')}
-        </label>
-      </div>
     </fieldset>
   );
 }

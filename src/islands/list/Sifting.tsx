@@ -6,6 +6,7 @@ import { COLOUR_FAMILIES } from '../../configurator/list/colourFamily.ts';
 import { type Filters, NO_FILTERS } from '../../configurator/list/filters.ts';
 import { ORDERS, type Order } from '../../configurator/list/order.ts';
 import { readNumber } from '../../configurator/readNumber.ts';
+import { Pick } from './Pick.tsx';
 import { useList } from './stores.ts';
 
 export function Sifting() {
@@ -16,10 +17,10 @@ export function Sifting() {
   const set = (change: Partial<Filters>) => filters.set({ ...filters.get(), ...change });
   const mountings = MOUNTINGS.filter((one) => facts.some(({ mounting }) => mounting === one));
   const colours = COLOUR_FAMILIES.filter((one) => facts.some((frame) => frame.colours.includes(one)));
+  const active = Object.values(now).filter((value) => value !== null && value !== false).length;
   const [cleared, clear] = useState(0);
   return (
-    <fieldset class="fl-sifting">
-      <legend class="ws-unseen">{told('filter.legend')}</legend>
+    <div class="fl-sifting">
       <Pick
         id="fl-order"
         label={told('order.legend')}
@@ -27,77 +28,62 @@ export function Sifting() {
         options={ORDERS.map((value) => [value, told(`order.${value}`)])}
         onPick={(value) => order.set(value as Order)}
       />
-      <Pick
-        id="fl-mounting"
-        label={told('filter.mounting')}
-        chosen={now.mounting ?? ''}
-        options={[
-          ['', told('filter.any')],
-          ...mountings.map((one) => [one, told(`mounting.${one}`)] as const),
-        ]}
-        onPick={(value) => set({ mounting: mountings.find((one) => one === value) ?? null })}
-      />
-      <Pick
-        id="fl-colour"
-        label={told('filter.colour')}
-        chosen={now.colour ?? ''}
-        options={[['', told('filter.any')], ...colours.map((one) => [one, told(`colour.${one}`)] as const)]}
-        onPick={(value) => set({ colour: colours.find((one) => one === value) ?? null })}
-      />
-      <div class="fl-span" key={cleared}>
-        <Limit id="fl-from" label={told('filter.widthFrom')} onRead={(mm) => set({ widthFromMm: mm })} />
-        <Limit id="fl-to" label={told('filter.widthTo')} onRead={(mm) => set({ widthToMm: mm })} />
-        <Limit
-          id="fl-price"
-          label={told('filter.price', { currency: shop.currency })}
-          onRead={(amount) =>
-            set({ priceToMinor: amount === null ? null : Math.round(amount * 10 ** shop.currencyDigits) })
-          }
-        />
-      </div>
-      <div class="ws-tick">
-        <input
-          type="checkbox"
-          id="fl-able"
-          checked={now.able}
-          disabled={!judged && !now.able}
-          onChange={({ currentTarget }) => set({ able: currentTarget.checked })}
-        />
-        <label for="fl-able">{told('filter.able')}</label>
-      </div>
-      <button
-        type="button"
-        class="ws-button"
-        onClick={() => {
-          filters.set(NO_FILTERS);
-          clear(cleared + 1);
-        }}
-      >
-        {told('filter.clear')}
-      </button>
-    </fieldset>
-  );
-}
-
-interface PickProps {
-  readonly id: string;
-  readonly label: string;
-  readonly chosen: string;
-  readonly options: readonly (readonly [value: string, text: string])[];
-  readonly onPick: (value: string) => void;
-}
-
-function Pick({ id, label, chosen, options, onPick }: PickProps) {
-  return (
-    <div class="ws-field">
-      <label for={id}>{label}</label>
-      <select id={id} value={chosen} onChange={({ currentTarget }) => onPick(currentTarget.value)}>
-        {options.map(([value, text]) => (
-          <option key={value} value={value}>
-            {text}
-          </option>
-        ))}
-      </select>
+      <details class="fl-filters">
+        <summary>{active > 0 ? told('filter.active', { count: active }) : told('filter.legend')}</summary>
+        <div class="fl-filter-fields">
+          <Pick
+            id="fl-mounting"
+            label={told('filter.mounting')}
+            chosen={now.mounting ?? ''}
+            options={[
+              ['', told('filter.any')],
+              ...mountings.map((one) => [one, told(`mounting.${one}`)] as const),
+            ]}
+            onPick={(value) => set({ mounting: mountings.find((one) => one === value) ?? null })}
+          />
+          <Pick
+            id="fl-colour"
+            label={told('filter.colour')}
+            chosen={now.colour ?? ''}
+            options={[
+              ['', told('filter.any')],
+              ...colours.map((one) => [one, told(`colour.${one}`)] as const),
+            ]}
+            onPick={(value) => set({ colour: colours.find((one) => one === value) ?? null })}
+          />
+          <div class="fl-span" key={cleared}>
+            <Limit id="fl-from" label={told('filter.widthFrom')} onRead={(mm) => set({ widthFromMm: mm })} />
+            <Limit id="fl-to" label={told('filter.widthTo')} onRead={(mm) => set({ widthToMm: mm })} />
+            <Limit
+              id="fl-price"
+              label={told('filter.price', { currency: shop.currency })}
+              onRead={(amount) =>
+                set({ priceToMinor: amount === null ? null : Math.round(amount * 10 ** shop.currencyDigits) })
+              }
+            />
+          </div>
+          <div class="ws-tick">
+            <input
+              type="checkbox"
+              id="fl-able"
+              checked={now.able}
+              disabled={!judged && !now.able}
+              onChange={({ currentTarget }) => set({ able: currentTarget.checked })}
+            />
+            <label for="fl-able">{told('filter.able')}</label>
+          </div>
+          <button
+            type="button"
+            class="ws-button"
+            onClick={() => {
+              filters.set(NO_FILTERS);
+              clear(cleared + 1);
+            }}
+          >
+            {told('filter.clear')}
+          </button>
+        </div>
+      </details>
     </div>
   );
 }

@@ -56,6 +56,9 @@ export function keepCards(stores: FrameListStores, page: ParentNode): void {
       group.hidden = order !== 'shop' || group.querySelector('[data-frame]:not([hidden])') === null;
   };
 
+  // A link to a collection leads nowhere while the frames stand in another order.
+  for (const link of page.querySelectorAll('.collection-index a'))
+    link.addEventListener('click', () => stores.order.set('shop'));
   stores.answers.listen(say);
   stores.progress.listen(say);
   stores.shown.listen(arrange);
