@@ -1,0 +1,92 @@
+/** The check sheet: an order looked at again before anything is bought for it. */
+import { millimetres } from '../figures.ts';
+import { html, type Markup, type Part, shortened } from '../markup.ts';
+import { type Verification, verify } from '../verify.ts';
+import type { PaperContext } from './context.ts';
+import { lines, type Paper, part, sheet, table } from './sheet.ts';
+
+/** Rows and sentences that fit on the page with everything else. */
+const MOST_ROWS = 9;
+
+/** The check sheet of an order. */
+export function checkSheet(context: PaperContext): Paper {
+  const { opened, t } = context;
+  const found = verify(opened);
+  return sheet(context, {
+    id: 'check',
+    title: t('verify.title'),
+    pair: null,
+    named: true,
+    body: html`${part(t('verify.checklist'), checklist(context, found))}
+${part(t('verify.prices'), prices(context, found))}
+${part(t('verify.differences'), differences(context, found))}
+${part(t('verify.calls'), calls(context, found))}
+<p class="sign">${t('verify.sign')}</p>`,
+  });
+}
+
+function checklist({ t }: PaperContext, { checks }: Verification): Markup {
+  const mark = (holds: boolean | null) =>
+    holds === null ? t('verify.notHere') : holds ? t('verify.holds') : t('verify.open');
+  return table(
+    [t('verify.item'), t('verify.found'), t('verify.seen')],
+    checks.map(({ item, holds }) => [
+      t(`verify.${item}`),
+      holds === false ? html`<b>${mark(holds)}</b>` : mark(holds),
+      '',
+    ]),
+    'fill checks',
+  );
+}
+
+function prices({ t, money }: PaperContext, found: Verification): Markup {
+  const { shownTotalMinor, nowTotalMinor } = found;
+  const amount = (minor: number | null) => (minor === null ? '–' : money(minor));
+  const total = [t('verify.total'), money(shownTotalMinor), amount(nowTotalMinor)];
+  const rows = found.prices
+    .slice(0, MOST_ROWS)
+    .map(({ label, shownMinor, nowMinor }) => [shortened(label, 90), amount(shownMinor), amount(nowMinor)]);
+  const more = found.prices.length - rows.length;
+  const said: Part =
+    found.prices.length === 0
+      ? html`<p>${t('verify.samePrice')}</p>`
+      : more > 0 && html`<p>${t('verify.more', { count: more })}</p>`;
+  return html`${table(['', t('verify.shown'), t('verify.now')], [...rows, total], 'money')}${said}`;
+}
+
+function differences({ t }: PaperContext, { findings, figures }: Verification): Markup {
+  const all = [
+    ...findings.map(
+      ({ pair, level, message, change }) =>
+        html`<b>${t(`verify.${change}`)}</b> ${t('verify.ofPair', { pair: pair + 1, level: t(`level.${level}`) })} ${shortened(message, 200)}`,
+    ),
+    ...figures.map(({ pair, eye, figure, shown, now }) => {
+      const told = (value: number | null) => (value === null ? '–' : millimetres(value));
+      const slots = { pair: pair + 1, eye: t(`eye.${eye}`), shown: told(shown), now: told(now) };
+      return html`<b>${t(`figure.${figure}`)}</b> ${t('verify.figure', slots)}`;
+    }),
+  ];
+  const shown = all.slice(0, MOST_ROWS);
+  const more = all.length - shown.length;
+  return (
+    lines([...shown, ...(more > 0 ? [t('verify.more', { count: more })] : [])]) ??
+    html`<p>${t('verify.sameFindings')}</p>`
+  );
+}
+
+function calls({ t, job }: PaperContext, found: Verification): Markup {
+  const { phone, email } = job.order.buyer;
+  const to = [phone, email].filter((one) => one !== '').map((one) => shortened(one, 60));
+  const shown = found.calls
+    .slice(0, MOST_ROWS)
+    .map(({ pair, reason, message }) => [
+      pair !== null && `${t('head.only', { pair: pair + 1 })} `,
+      reason !== null && `${t(`call.${reason}`)} `,
+      shortened(message, 200),
+    ]);
+  const more = found.calls.length - shown.length;
+  const list = lines([...shown, ...(more > 0 ? [t('verify.more', { count: more })] : [])], 'boxes');
+  return list === null
+    ? html`<p>${t('verify.noCalls')}</p>`
+    : html`<p>${t('verify.callAt', { to: to.join(', ') || '–' })}</p>${list}`;
+}

@@ -1,0 +1,98 @@
+/** The job ticket: what lies in the tray with the frame, from the order to the parcel. */
+import { JOB_STATES } from '../../catalogue/workroom.ts';
+import type { Eye } from '../../optics/types.ts';
+import { qrDrawing } from '../drawing/qrCode.ts';
+import { html, type Markup, shortened } from '../markup.ts';
+import { workedLens } from '../workedLens.ts';
+import type { PaperContext, PaperPair } from './context.ts';
+import { fitFacts, frameFacts, lensFacts, writtenPrescription } from './pairFacts.ts';
+import { powerRow, powerTable } from './powers.ts';
+import { facts, lines, type Paper, pairId, part, sheet, table } from './sheet.ts';
+
+/** The ticket of one pair. */
+export function ticket(context: PaperContext, pair: PaperPair): Paper {
+  const { job, t } = context;
+  const title = t('ticket.title');
+  return sheet(context, {
+    id: pairId(context, 'ticket', pair.at),
+    title,
+    pair: pair.at,
+    named: true,
+    corner: qrDrawing(`${job.number} ${pair.at + 1}`, 26, t('ticket.qr')),
+    body: html`<div class="columns">
+${part(t('part.frame'), frameFacts(context, pair))}
+${part(t('part.lenses'), lensFacts(context, pair))}
+</div>
+${prescriptionPart(context, pair)}
+<div class="columns">
+${part(t('part.fit'), fitFacts(context, pair))}
+${part(t('part.people'), people(context, pair))}
+</div>
+${part(t('part.findings'), findings(context, pair))}
+${job.order.notes !== '' && part(t('part.notes'), html`<p class="notes">${shortened(job.order.notes, 400)}</p>`)}
+${part(t('part.progress'), progress(context))}`,
+  });
+}
+
+function prescriptionPart(context: PaperContext, pair: PaperPair): Markup | null {
+  const { t } = context;
+  const written = writtenPrescription(context, pair);
+  if (written === null) return null;
+  const rows = (['right', 'left'] as const).flatMap((eye: Eye) => {
+    const worked = workedLens(pair.judged, eye);
+    return worked === null ? [] : [powerRow(t, t(`eye.${eye}`), eye, worked.ordered)];
+  });
+  return html`<div class="columns">${part(t('part.prescription'), written)}${
+    rows.length > 0 && part(t('part.toMake'), powerTable(t, rows))
+  }</div>`;
+}
+
+function people({ job, t, day }: PaperContext, { judged, at }: PaperPair): Markup {
+  const { buyer } = job.order;
+  const { wearer, issued, hasPrescription } = judged.situation;
+  const paper = job.order.pairs[at]?.prescription ?? null;
+  const prescriber = [paper?.prescriber.name ?? '', paper?.prescriber.place ?? ''].filter(
+    (one) => one !== '',
+  );
+  return facts([
+    [t('people.wearerIs'), t(`wearer.${wearer}`)],
+    [t('people.buyer'), shortened(buyer.name, 60)],
+    [t('people.phone'), shortened(buyer.phone, 40)],
+    [t('people.email'), shortened(buyer.email, 60)],
+    [
+      t('people.prescriber'),
+      hasPrescription && (shortened(prescriber.join(', '), 80) || t('people.notSaid')),
+    ],
+    [t('people.issued'), hasPrescription && (issued === null ? t('people.notSaid') : day(issued))],
+    [t('people.written'), paper !== null && shortened(paper.written.replace(/\s+/g, ' '), 110)],
+  ]);
+}
+
+/** Stops and cautions whole, notes as far as there is room. */
+function findings({ t }: PaperContext, { judged }: PaperPair): Markup {
+  const { findings } = judged.answer;
+  const most = 7;
+  const shown = findings
+    .slice(0, most)
+    .map(({ level, message }) => html`<b>${t(`level.${level}`)}</b> ${shortened(message, 230)}`);
+  const more = findings.length - most;
+  return (
+    lines([...shown, ...(more > 0 ? [t('ticket.more', { count: more })] : [])], 'findings') ??
+    html`<p>${t('ticket.clear')}</p>`
+  );
+}
+
+function progress({ t, offer }: PaperContext): Markup {
+  const days = offer.workroom.lateAfterDays;
+  return table(
+    [t('progress.state'), t('progress.within'), t('progress.on'), t('progress.by'), t('progress.remark')],
+    JOB_STATES.map((state) => [
+      t(`state.${state}`),
+      state === 'sent' ? '–' : t('progress.days', { days: days[state] }),
+      '',
+      '',
+      '',
+    ]),
+    'fill',
+  );
+}

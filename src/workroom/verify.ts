@@ -1,0 +1,219 @@
+/** An order looked at again before anything is bought for it: differences from what the shopper saw, and what to ask. */
+import type { Eye } from '../optics/types.ts';
+import type { ShownLens, ShownPair } from '../order/order.ts';
+import { shownOf } from '../order/shown.ts';
+import { plainText } from '../order/text.ts';
+import type { Finding } from '../quote/answer.ts';
+import type { OpenedJob } from './openJob.ts';
+
+/** A line of the price, as the shopper saw it and as it is reckoned now; minor units, null where it is not there. */
+export interface PriceDifference {
+  readonly label: string;
+  readonly shownMinor: number | null;
+  readonly nowMinor: number | null;
+}
+
+/** A figure of a lens that was shown otherwise: mm, D or g. */
+export interface FigureDifference {
+  readonly pair: number;
+  readonly eye: Eye;
+  readonly figure: keyof ShownLens;
+  readonly shown: number | null;
+  readonly now: number | null;
+}
+
+/** A finding that only one side has. */
+export interface FindingDifference {
+  readonly pair: number;
+  readonly level: Finding['level'];
+  readonly message: string;
+  /** `gone`: the shopper saw it; `new`: it was not shown. */
+  readonly change: 'gone' | 'new';
+}
+
+/** What has to be looked at, as keys of the words `workroom.verify`. */
+export type CheckItem =
+  | 'readable'
+  | 'price'
+  | 'findings'
+  | 'makeable'
+  | 'prescription'
+  | 'prescriber'
+  | 'measured'
+  | 'cautions'
+  | 'lenses';
+
+export interface Checked {
+  readonly item: CheckItem;
+  /** Null: not for this order. */
+  readonly holds: boolean | null;
+}
+
+/** A reason to ask the buyer: a key of the words `workroom.call`, or a finding's own sentence. */
+export interface CallBack {
+  /** Index of the pair; null: the whole order. */
+  readonly pair: number | null;
+  readonly reason: 'price' | 'prescriber' | 'measured' | 'unreadable' | null;
+  readonly message: string;
+}
+
+export interface Verification {
+  readonly prices: readonly PriceDifference[];
+  readonly shownTotalMinor: number;
+  /** Null where there is no price any more. */
+  readonly nowTotalMinor: number | null;
+  readonly findings: readonly FindingDifference[];
+  readonly figures: readonly FigureDifference[];
+  readonly checks: readonly Checked[];
+  readonly calls: readonly CallBack[];
+}
+
+/** The verification of an opened job. Pure: all is judged for the order's date. */
+export function verify(opened: OpenedJob): Verification {
+  const { job, pairs, answer } = opened;
+  const now = answer && shownOf(answer);
+  const { shown } = job.order;
+  const prices = priceDifferences(shown.price.lines, now?.price.lines ?? []);
+  const findings = pairs.flatMap((pair, at) =>
+    pair === null ? [] : findingDifferences(at, shown.pairs[at]?.findings ?? [], pair.answer.findings),
+  );
+  const figures = shown.pairs.flatMap((before, at) => {
+    const after = now?.pairs[at];
+    return after === undefined ? [] : figureDifferences(at, before, after);
+  });
+  const samePrice = prices.length === 0 && now?.price.total === shown.price.total;
+  return {
+    prices,
+    shownTotalMinor: shown.price.total,
+    nowTotalMinor: now?.price.total ?? null,
+    findings,
+    figures,
+    checks: checksOf(opened, samePrice, findings.length + figures.length === 0),
+    calls: callsOf(opened, samePrice, findings),
+  };
+}
+
+interface Amount {
+  readonly label: string;
+  readonly amount: number;
+}
+
+/** Lines are told apart by their label, as plain as an order holds it; equal labels pair up in their order. */
+function priceDifferences(shown: readonly Amount[], now: readonly Amount[]): PriceDifference[] {
+  const left = now.map(({ label, amount }) => ({ label: plainText(label), amount }));
+  const differences: PriceDifference[] = [];
+  for (const { label, amount } of shown) {
+    const at = left.findIndex((line) => line.label === label);
+    const [found] = at < 0 ? [] : left.splice(at, 1);
+    if (found?.amount !== amount)
+      differences.push({ label, shownMinor: amount, nowMinor: found?.amount ?? null });
+  }
+  return [
+    ...differences,
+    ...left.map(({ label, amount }) => ({ label, shownMinor: null, nowMinor: amount })),
+  ];
+}
+
+function figureDifferences(pair: number, shown: ShownPair, now: ShownPair): FigureDifference[] {
+  return (['right', 'left'] as const).flatMap((eye) => {
+    const before = shown[eye];
+    const after = now[eye];
+    const figures = Object.keys(after ?? before ?? {}) as (keyof ShownLens)[];
+    return figures
+      .map((figure) => ({ pair, eye, figure, shown: before?.[figure] ?? null, now: after?.[figure] ?? null }))
+      .filter((one) => one.shown !== one.now);
+  });
+}
+
+type Told = Pick<Finding, 'rule' | 'level' | 'eye' | 'message'>;
+
+function findingDifferences(pair: number, shown: readonly Told[], now: readonly Told[]): FindingDifference[] {
+  const key = ({ rule, level, eye, message }: Told) => [rule, level, eye, plainText(message)].join('\n');
+  const before = new Set(shown.map(key));
+  const after = new Set(now.map(key));
+  const told = (change: FindingDifference['change']) => (finding: Told) => {
+    return { pair, level: finding.level, message: finding.message, change };
+  };
+  return [
+    ...now.filter((finding) => !before.has(key(finding))).map(told('new')),
+    ...shown.filter((finding) => !after.has(key(finding))).map(told('gone')),
+  ];
+}
+
+function checksOf(opened: OpenedJob, samePrice: boolean, sameAnswer: boolean): Checked[] {
+  const { pairs, faults } = opened;
+  const judged = pairs.filter((pair) => pair !== null);
+  const powered = judged.some(({ situation }) => situation.use !== 'none');
+  const stopped = (rule: string) =>
+    judged.some(({ answer }) =>
+      answer.findings.some((finding) => finding.rule === rule && finding.level !== 'note'),
+    );
+  const undated = judged.some(({ situation }) => situation.use !== 'none' && situation.issued === null);
+  const open = openCautions(opened);
+  return [
+    { item: 'readable', holds: faults.length === 0 },
+    { item: 'price', holds: samePrice },
+    { item: 'findings', holds: sameAnswer },
+    { item: 'makeable', holds: judged.every(({ answer }) => answer.verdict !== 'refused') },
+    { item: 'lenses', holds: judged.every(({ situation }) => lensesOf(situation)) },
+    { item: 'prescription', holds: powered ? !stopped('prescription-validity') && !undated : null },
+    { item: 'prescriber', holds: powered ? pairsWithout(opened, 'prescriber').length === 0 : null },
+    { item: 'measured', holds: powered ? pairsWithout(opened, 'measured').length === 0 : null },
+    { item: 'cautions', holds: open.length === 0 },
+  ];
+}
+
+type Judged = NonNullable<OpenedJob['pairs'][number]>;
+
+const lensesOf = ({ right, left }: Judged['situation']) => right.lens !== null && left.lens !== null;
+
+/** Pairs with power of which it is not said who prescribed, or who measured. */
+function pairsWithout({ job, pairs }: OpenedJob, what: 'prescriber' | 'measured'): number[] {
+  return pairs.flatMap((pair, at) => {
+    if (pair === null || pair.situation.use === 'none') return [];
+    const told = job.order.pairs[at];
+    const known =
+      what === 'measured'
+        ? told !== undefined && told.measuredBy !== 'nobody'
+        : (told?.prescription?.prescriber.name ?? '') !== '';
+    return known ? [] : [at];
+  });
+}
+
+/** Cautions that hold now and that the shopper has not confirmed. */
+const openCautions = ({ job, pairs }: Pick<OpenedJob, 'job' | 'pairs'>) =>
+  pairs.flatMap((judged, pair) =>
+    (judged?.answer.findings ?? [])
+      .filter(({ level, rule }) => level === 'caution' && !job.order.pairs[pair]?.confirmed.includes(rule))
+      .map(({ message }) => ({ pair, message })),
+  );
+
+function callsOf(
+  opened: OpenedJob,
+  samePrice: boolean,
+  differences: readonly FindingDifference[],
+): CallBack[] {
+  const { pairs, faults } = opened;
+  const calls: CallBack[] = faults.map(({ path, message }) => ({
+    pair: null,
+    reason: 'unreadable',
+    message: `${path}: ${message}`,
+  }));
+  if (faults.length === 0 && !samePrice) calls.push({ pair: null, reason: 'price', message: '' });
+  for (const reason of ['prescriber', 'measured'] as const)
+    for (const pair of pairsWithout(opened, reason)) calls.push({ pair, reason, message: '' });
+  const told = new Set<string>();
+  const call = ({ pair, message }: { readonly pair: number; readonly message: string }) => {
+    const key = `${pair} ${message}`;
+    if (!told.has(key)) calls.push({ pair, reason: null, message });
+    told.add(key);
+  };
+  pairs.forEach((judged, pair) => {
+    for (const { level, message } of judged?.answer.findings ?? [])
+      if (level === 'stop') call({ pair, message });
+  });
+  for (const difference of differences)
+    if (difference.change === 'new' && difference.level !== 'note') call(difference);
+  for (const caution of openCautions(opened)) call(caution);
+  return calls;
+}
