@@ -20,6 +20,11 @@ const NAMES: Readonly<Record<string, Field>> = {
   'fit.pantoscopicTilt': 'tilt',
   'fit.faceForm': 'faceForm',
   taxExemption: 'exemption',
+  'frame.a': 'own.a',
+  'frame.b': 'own.b',
+  'frame.dbl': 'own.dbl',
+  'frame.ed': 'own.ed',
+  'frame.family': 'own.family',
 };
 
 /** The field that a path of the request came from; `prismRows` are the rows of one eye in the order they were sent. */

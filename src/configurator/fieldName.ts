@@ -14,6 +14,11 @@ const KEYS: Readonly<Record<string, string>> = {
   exemption: 'terms.exemption',
   destination: 'terms.destination',
   codes: 'terms.codes',
+  'own.a': 'entry.own.a',
+  'own.b': 'entry.own.b',
+  'own.dbl': 'entry.own.dbl',
+  'own.ed': 'entry.own.ed',
+  'own.family': 'entry.own.family',
 };
 
 /** The name of a field in the shop's words; the field itself where it has none. */

@@ -39,9 +39,16 @@ const SINGLE = [
   'material',
   'tint',
   'coating',
+  'blank',
   'destination',
   'exemption',
   'codes',
+  'own.a',
+  'own.b',
+  'own.dbl',
+  'own.ed',
+  'own.family',
+  'own.mounting',
 ] as const;
 
 export type Field = (typeof SINGLE)[number] | `${Eye}.${(typeof OF_AN_EYE)[number]}` | `${Paired}.${Eye}`;
@@ -64,4 +71,4 @@ const OF_A_FRAME: readonly string[] = ['size', 'colourway', 'vertexWorn', 'tilt'
 
 /** Whether an entry holds for one frame only: measured in it, or a choice of it. */
 export const belongsToFrame = (field: Field): boolean =>
-  OF_A_FRAME.includes(field) || /^(fitting|segment)Height\./.test(field);
+  OF_A_FRAME.includes(field) || /^(?:own|fittingHeight|segmentHeight)\./.test(field);

@@ -4,8 +4,10 @@ import { say as sayWords } from '../catalogue/words.ts';
 import { pairFaults } from '../quote/plausible.ts';
 import type { PairRequest, QuoteRequest } from '../quote/request.ts';
 import { type Choices, choicesOf } from './choices.ts';
+import { isOwn, readOwnFrame, standIn } from './entry/ownFrame.ts';
 import { type FieldFault, toFieldFault } from './fieldFault.ts';
-import type { Entries, Field } from './fields.ts';
+import type { Entries } from './fields.ts';
+import { orderTerms } from './orderTerms.ts';
 import { readerOf } from './readField.ts';
 import { readFit } from './readFit.ts';
 import { readPrescription } from './readPrescription.ts';
@@ -17,6 +19,8 @@ export interface ReadEntries {
   /** What can be read without a fault; entries with one are left out of it. */
   readonly request: QuoteRequest;
   readonly faults: readonly FieldFault[];
+  /** The shopper's own frame is not known yet: only prices can be told. */
+  readonly waits: boolean;
 }
 
 /** What entries are read for. */
@@ -28,53 +32,53 @@ export interface ReadingFor {
 }
 
 /** Entries as a request for one pair on a civil date. */
-export function readEntries(entries: Entries, on: ReadingFor): ReadEntries {
+export function readEntries(entries: Entries, given: ReadingFor): ReadEntries {
+  const on = isOwn(given.frame) ? { ...given, frame: standIn(entries) } : given;
   const choices = choicesOf(entries, on.frame, on.data);
   const whole = readPair(entries, choices, on);
   const faulty = whole.faults.flatMap(({ field }) => (field === null ? [] : [field]));
-  const pair = faulty.length === 0 ? whole.pair : readPair(withoutFaulty(entries, faulty), choices, on).pair;
-  const text = (field: Field) => (entries[field] ?? '').trim();
-  const codes = text('codes')
-    .split(/[\s,;]+/)
-    .filter((code) => code !== '');
+  const { pair, waits } = faulty.length === 0 ? whole : readPair(withoutFaulty(entries, faulty), choices, on);
   return {
     choices,
     faults: whole.faults,
+    waits,
     request: {
       date: on.date,
-      ...(text('destination') === '' ? {} : { destination: text('destination') }),
-      ...(text('exemption') === '' ? {} : { taxExemption: text('exemption') }),
-      ...(codes.length === 0 ? {} : { codes }),
+      ...orderTerms(entries),
       pairs: [pair],
     },
   };
 }
 
+/** Lenses are not judged in a frame that only stands in. */
+const NO_POWERS = { right: {}, left: {} };
+
 function readPair(
   entries: Entries,
   choices: Choices,
   { frame, data }: ReadingFor,
-): { readonly pair: PairRequest; readonly faults: readonly FieldFault[] } {
-  const { size, colourway, wearer, ...lenses } = choices;
+): { readonly pair: PairRequest; readonly faults: readonly FieldFault[]; readonly waits: boolean } {
+  const { size, colourway, wearer, blank, ...lenses } = choices;
   const reader = readerOf(entries, (key, slots) => sayWords(data.words, key, slots));
   // Kept as typed, but not asked of anybody who wants no power.
   const { prescription, prismRows } = readPrescription(
     lenses.use === 'none' ? { ...reader, faults: [], text: () => '', number: () => undefined } : reader,
   );
   const fit = readFit(reader);
+  const own = isOwn(frame) ? readOwnFrame(reader) : null;
+  const waits = own !== null && !own.known;
   const pair: PairRequest = {
-    frame: frame.id,
-    size,
-    colourway,
+    ...(own === null ? { frame: frame.id, size, colourway } : { frame: own.frame }),
     wearer,
-    prescription: lenses.use === 'none' ? null : prescription,
-    fit,
+    prescription: lenses.use === 'none' ? null : waits ? NO_POWERS : prescription,
+    fit: waits ? {} : fit,
     lenses,
   };
   const implausible = pairFaults(pair, 'pairs.0').map((fault) => toFieldFault(fault, prismRows));
   return {
     pair,
     faults: [...reader.faults, ...implausible.filter((fault) => !follows(fault, reader.faults))],
+    waits,
   };
 }
 
