@@ -5,7 +5,7 @@ import { belongsToFrame, type Entries, FIELDS, type Field } from './fields.ts';
 export const KEPT_AS = 'bevelbook.worksheet.1';
 
 /** The longest text that is kept of a field; more is no entry. */
-const LONGEST = 200;
+export const LONGEST_ENTRY = 200;
 
 /** The part of the browser's store that is used. */
 export type Shelf = Pick<Storage, 'getItem' | 'setItem' | 'removeItem'>;
@@ -34,6 +34,15 @@ export function keep(shelf: Shelf, frame: string, entries: Entries): boolean {
 /** Removes all that was ever kept; false where the browser refuses to. */
 export const forget = (shelf: Shelf): boolean => tried(() => shelf.removeItem(KEPT_AS));
 
+/** Removes what can no longer be read; true where there was such a thing. */
+export function dropDamaged(shelf: Shelf): boolean {
+  try {
+    return shelf.getItem(KEPT_AS) !== null && readKept(shelf) === null && forget(shelf);
+  } catch {
+    return false;
+  }
+}
+
 function readKept(shelf: Shelf): Kept | null {
   try {
     const text = shelf.getItem(KEPT_AS);
@@ -52,22 +61,24 @@ function readKept(shelf: Shelf): Kept | null {
   }
 }
 
-const isRecord = (value: unknown): value is Record<string, unknown> =>
+/** Whether a value is an object with keys. */
+export const isRecord = (value: unknown): value is Record<string, unknown> =>
   typeof value === 'object' && value !== null && !Array.isArray(value);
 
 /** The known fields of a value that hold text, and pass. */
-function only(value: unknown, passes: (field: Field) => boolean): Entries {
+export function only(value: unknown, passes: (field: Field) => boolean): Entries {
   if (!isRecord(value)) return {};
   const known = FIELDS.filter((field) => Object.hasOwn(value, field) && passes(field));
   return Object.fromEntries(
     known.flatMap((field) => {
       const text = value[field];
-      return typeof text === 'string' && text !== '' && text.length <= LONGEST ? [[field, text]] : [];
+      return typeof text === 'string' && text !== '' && text.length <= LONGEST_ENTRY ? [[field, text]] : [];
     }),
   );
 }
 
-function tried(action: () => void): boolean {
+/** Whether the action did not throw: storage that is full or switched off does. */
+export function tried(action: () => void): boolean {
   try {
     action();
     return true;

@@ -1,5 +1,6 @@
 /** Every line of the price, and their sum. */
 import { useStore } from '@nanostores/preact';
+import type { QuoteLine } from '../pricing/line.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
 
@@ -9,11 +10,32 @@ export function PriceLines() {
   const { lines, total } = useStore(sheet.answer).price;
   const { money } = useFigures();
   return (
+    <LinesTable
+      caption={t('ticket.price')}
+      lines={lines}
+      totalLabel={t('ticket.total')}
+      total={money(total)}
+      money={money}
+    />
+  );
+}
+
+interface Props {
+  readonly caption: string;
+  readonly lines: readonly QuoteLine[];
+  readonly totalLabel: string;
+  readonly total: string;
+  readonly money: (minor: number) => string;
+}
+
+/** Lines with their sum at the foot. */
+export function LinesTable({ caption, lines, totalLabel, total, money }: Props) {
+  return (
     <table class="ws-price">
-      <caption>{t('ticket.price')}</caption>
+      <caption>{caption}</caption>
       <tbody>
-        {lines.map(({ label, amount, source, kind }) => (
-          <tr key={`${kind} ${source} ${label}`}>
+        {lines.map(({ label, amount, source, kind, pair }) => (
+          <tr key={`${pair} ${kind} ${source} ${label}`}>
             <th scope="row">{label}</th>
             <td>{money(amount)}</td>
           </tr>
@@ -21,8 +43,8 @@ export function PriceLines() {
       </tbody>
       <tfoot>
         <tr>
-          <th scope="row">{t('ticket.total')}</th>
-          <td>{money(total)}</td>
+          <th scope="row">{totalLabel}</th>
+          <td>{total}</td>
         </tr>
       </tfoot>
     </table>

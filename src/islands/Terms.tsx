@@ -1,23 +1,40 @@
 /** Where the pair goes, an exemption from tax, and codes. */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
+import type { Shop } from '../catalogue/shop.ts';
 import {
   countryNames,
   type Destination,
   namedDestinations,
   otherDestinations,
 } from '../configurator/destinations.ts';
+import type { PriceAnswer } from '../quote/answer.ts';
 import { Field, Message } from './Field.tsx';
-import { idOf, useEntry, useFault, useSheet } from './sheet.ts';
+import { idOf, useEntry, useEntryStores, useFault, useSheet } from './sheet.ts';
 
+/** The terms of a worksheet. */
 export function Terms() {
-  const sheet = useSheet();
-  const { t, data, enter } = sheet;
-  const { shop } = data;
+  const { t, data, answer } = useSheet();
+  return (
+    <section class="ws-part" aria-labelledby="ws-terms">
+      <h3 id="ws-terms">{t('terms.legend')}</h3>
+      <TermsFields shop={data.shop} codes={useStore(answer).price.codes} />
+    </section>
+  );
+}
+
+interface Props {
+  readonly shop: Shop;
+  /** What became of the codes that were typed. */
+  readonly codes: PriceAnswer['codes'];
+}
+
+/** The fields by themselves, for whatever entries they stand among. */
+export function TermsFields({ shop, codes }: Props) {
+  const { t, enter, leave } = useEntryStores();
   const destination = useEntry('destination') || shop.destination;
   const exemption = useEntry('exemption');
   const fault = useFault('exemption');
-  const codes = useStore(sheet.answer).price.codes;
   const nameOf = countryNames(shop.language);
   // Two hundred countries are left out of the page and added in the browser.
   const [others, setOthers] = useState<readonly Destination[]>([]);
@@ -29,8 +46,7 @@ export function Terms() {
       </option>
     ));
   return (
-    <section class="ws-part" aria-labelledby="ws-terms">
-      <h3 id="ws-terms">{t('terms.legend')}</h3>
+    <>
       <div class="ws-line">
         <div class="ws-field ws-wide">
           <label for={idOf('destination')}>{t('terms.destination')}</label>
@@ -53,7 +69,7 @@ export function Terms() {
               value={exemption}
               onChange={({ currentTarget }) => {
                 enter('exemption', currentTarget.value);
-                sheet.leave('exemption');
+                leave('exemption');
               }}
               aria-invalid={fault ? 'true' : undefined}
               aria-describedby={`${idOf('exemption')}-told`}
@@ -77,6 +93,6 @@ export function Terms() {
           </p>
         ))}
       </div>
-    </section>
+    </>
   );
 }

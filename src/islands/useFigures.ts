@@ -1,4 +1,6 @@
 /** Figures with their units in the shop's language. */
+import type { Shop } from '../catalogue/shop.ts';
+import type { Worksheet } from '../configurator/worksheet.ts';
 import { formatMoney } from '../money/format.ts';
 import { useSheet } from './sheet.ts';
 
@@ -15,9 +17,22 @@ function decimal(language: string, least: number, most: number, value: number): 
   return format.format(value);
 }
 
-export function useFigures() {
+/** What figures are written with. */
+interface Writing {
+  readonly t: Worksheet['t'];
+  readonly shop: Pick<Shop, 'language' | 'currency' | 'currencyDigits'>;
+}
+
+/** Figures of this page's worksheet. */
+export function useFigures(): Figures {
   const { t, data } = useSheet();
-  const { language, currency, currencyDigits } = data.shop;
+  return figuresIn({ t, shop: data.shop });
+}
+
+export type Figures = ReturnType<typeof figuresIn>;
+
+/** Figures with the units and in the language of a shop. */
+export function figuresIn({ t, shop: { language, currency, currencyDigits } }: Writing) {
   const fixed = (value: number, digits: number) => decimal(language, digits, digits, value);
   const money = (minor: number) =>
     formatMoney(minor, currency, currencyDigits, language).replace('-', '\u2212');
@@ -27,6 +42,8 @@ export function useFigures() {
     mm: (value: number) => `${fixed(value, 2)} ${t('unit.mm')}`,
     /** Grams to 0.1. */
     gram: (value: number) => `${fixed(value, 1)} ${t('unit.gram')}`,
+    /** A number with at most so many decimals. */
+    number: (value: number, digits: number) => decimal(language, 0, digits, value),
     dioptre: (value: number) => `${fixed(value, 2)} ${t('unit.dioptre')}`,
     prism: (value: number) => `${fixed(value, 2)} ${t('unit.prism')}`,
     /** One share, or the least to the most of several. */

@@ -1,0 +1,73 @@
+/** The basket: several pairs and the terms of the order. Nothing of it is judged here. */
+
+import type { Entries } from '../fields.ts';
+import { readHeldPair } from '../keeping/heldPair.ts';
+import type { Holding } from '../keeping/holding.ts';
+import { type HeldPair, isTerms, packagePart, termsPart } from '../keeping/parts.ts';
+import { isRecord, only } from '../keeping.ts';
+
+/** As many as one request may hold. */
+export const MOST_PAIRS = 20;
+
+export interface BasketPair extends HeldPair {
+  /** Its number in this basket, never given twice. */
+  readonly id: number;
+}
+
+export interface Basket {
+  readonly pairs: readonly BasketPair[];
+  /** Destination, exemption and codes. */
+  readonly terms: Entries;
+}
+
+export const NO_BASKET: Basket = { pairs: [], terms: {} };
+
+export const BASKET: Holding<Basket> = {
+  key: 'bevelbook.basket.1',
+  read: (json) => {
+    if (!isRecord(json) || !Array.isArray(json['pairs'])) return null;
+    const pairs = json['pairs'].map(readPair);
+    const ids = new Set(pairs.map((pair) => pair?.id));
+    if (pairs.length > MOST_PAIRS || ids.size < pairs.length) return null;
+    return pairs.every((pair) => pair !== null) ? { pairs, terms: only(json['terms'], isTerms) } : null;
+  },
+};
+
+function readPair(json: unknown): BasketPair | null {
+  const held = readHeldPair(json);
+  const id = isRecord(json) ? json['id'] : null;
+  return held !== null && typeof id === 'number' && Number.isSafeInteger(id) && id > 0
+    ? { id, ...held }
+    : null;
+}
+
+/** The basket with one more pair at its end; null where it is full. Terms given with it count, others stay. */
+export function put(basket: Basket, pair: HeldPair, terms: Entries = {}): Basket | null {
+  if (basket.pairs.length >= MOST_PAIRS) return null;
+  const id = Math.max(0, ...basket.pairs.map((one) => one.id)) + 1;
+  return {
+    pairs: [...basket.pairs, { id, ...pair }],
+    terms: { ...basket.terms, ...termsPart(terms) },
+  };
+}
+
+/** The basket with another pair in the place of one; as it was where that one is gone. */
+export function replace(basket: Basket, id: number, pair: HeldPair, terms: Entries = {}): Basket {
+  if (!basket.pairs.some((one) => one.id === id)) return basket;
+  return {
+    pairs: basket.pairs.map((one) => (one.id === id ? { id, ...pair } : one)),
+    terms: { ...basket.terms, ...termsPart(terms) },
+  };
+}
+
+/** The basket without one pair. */
+export const remove = ({ pairs, terms }: Basket, id: number): Basket => ({
+  pairs: pairs.filter((one) => one.id !== id),
+  terms,
+});
+
+/** One more pair of the same package for somebody else: without prescription, measurements and wearer. */
+export function copyForAnother(basket: Basket, id: number): Basket | null {
+  const pair = basket.pairs.find((one) => one.id === id);
+  return pair === undefined ? null : put(basket, { frame: pair.frame, entries: packagePart(pair.entries) });
+}
