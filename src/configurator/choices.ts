@@ -2,7 +2,7 @@
 
 import { USES, type Use } from '../catalogue/design.ts';
 import type { Frame } from '../catalogue/frame.ts';
-import { WEARERS, type Wearer } from '../quote/request.ts';
+import { BLANK_CHOICES, type LensesRequest, WEARERS, type Wearer } from '../quote/request.ts';
 import { type Entries, textOf } from './fields.ts';
 import type { ShopData } from './shopData.ts';
 
@@ -15,6 +15,7 @@ export interface Choices {
   readonly material: string;
   readonly tint: string | null;
   readonly coating: string | null;
+  readonly blank: NonNullable<LensesRequest['blank']>;
 }
 
 /** Upper edge of category 3 (College of Optometrists, quoting BS EN ISO 12312-1:2013). */
@@ -62,6 +63,7 @@ export function choicesOf(entries: Entries, frame: Frame, data: ShopData): Choic
     material: material?.id ?? '',
     tint: tint?.id ?? null,
     coating: coating?.id ?? null,
+    blank: BLANK_CHOICES.find((one) => one === textOf(entries, 'blank')) ?? 'auto',
   };
 }
 

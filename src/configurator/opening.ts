@@ -2,11 +2,11 @@
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Frame } from '../catalogue/frame.ts';
 import type { Answer } from '../quote/answer.ts';
-import { LENS_CHOICES, type LensChoice, type OptionReport, optionReports } from '../quote/options.ts';
+import { type OptionReport, optionReports, REPORTED_CHOICES, type ReportedChoice } from '../quote/options.ts';
 import { quote } from '../quote/quote.ts';
 import { readEntries } from './readEntries.ts';
 
-export type Reports = Readonly<Record<LensChoice, readonly OptionReport[]>>;
+export type Reports = Readonly<Record<ReportedChoice, readonly OptionReport[]>>;
 
 export interface Opening {
   /** Civil date that it was judged for. */
@@ -24,7 +24,7 @@ export function openingOf(offer: Offer, frame: Frame, date: string): Opening {
       `The untouched worksheet of "${frame.id}" has no answer: ${JSON.stringify(reply.faults)}`,
     );
   const reports = Object.fromEntries(
-    LENS_CHOICES.map((kind) => [kind, optionReports(offer, request, 0, kind)]),
+    REPORTED_CHOICES.map((kind) => [kind, optionReports(offer, request, 0, kind)]),
   ) as unknown as Reports;
   return { date, answer: reply.answer, reports };
 }

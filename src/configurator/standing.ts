@@ -16,16 +16,16 @@ export interface Standing {
 }
 
 /** Whether a finding only asks for an entry. */
-const asks = ({ rule, level }: Finding): boolean => level === 'stop' && ASKING.includes(rule);
+export const isAsking = ({ rule, level }: Finding): boolean => level === 'stop' && ASKING.includes(rule);
 
 /** How the entries stand by their faults and the engine's answer. */
 export function standingOf(faults: readonly FieldFault[], answer: Answer): Standing {
   const all = answer.pairs[0]?.findings ?? [];
-  const findings = all.filter((finding) => !asks(finding));
+  const findings = all.filter((finding) => !isAsking(finding));
   const wrong = faults.filter(({ missing }) => !missing);
   const needs = [
     ...faults.filter(({ missing }) => missing).map(({ message }) => message),
-    ...all.filter(asks).map(({ message }) => message),
+    ...all.filter(isAsking).map(({ message }) => message),
   ];
   return { kind: kindOf(wrong, needs, findings, answer), needs, faults: wrong, findings };
 }

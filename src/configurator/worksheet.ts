@@ -5,7 +5,11 @@
 import { atom, computed, map } from 'nanostores';
 import type { Frame } from '../catalogue/frame.ts';
 import { type Slots, say } from '../catalogue/words.ts';
-import type { Answer } from '../quote/answer.ts';
+import type { Answer, PairAnswer } from '../quote/answer.ts';
+import type { PackageChange } from '../quote/change.ts';
+import type { DrawingsView } from '../quote/view/drawings.ts';
+import type { Compared } from './answering.ts';
+import { isChanged, withChanges, withoutChanges } from './changing.ts';
 import type { FieldFault } from './fieldFault.ts';
 import type { Entries, Field } from './fields.ts';
 import type { Opening, Reports } from './opening.ts';
@@ -19,6 +23,24 @@ export interface WorksheetSource {
   readonly opening: Opening;
   /** Civil date in the shop's zone that prices and validity are judged for. */
   readonly date: string;
+}
+
+/** What could be done about a pair: being looked for, found, not to be had, or not asked for. */
+export interface Advice {
+  readonly kind: 'none' | 'waiting' | 'given' | 'failed';
+  readonly pair: PairAnswer | null;
+}
+
+/** Drawings of the present package, and the option that they are laid over. */
+export interface Drawn {
+  readonly view: DrawingsView;
+  readonly compared: Compared | null;
+}
+
+/** The last advice that was taken. */
+export interface Applied {
+  readonly before: Entries;
+  readonly names: string;
 }
 
 const NO_FAULTS: readonly FieldFault[] = [];
@@ -35,6 +57,13 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
   const reports = atom<Reports>(opening.reports);
   const priceFaults = atom<readonly FieldFault[]>([]);
   const engineFailed = atom(false);
+  const advice = atom<Advice>({ kind: 'none', pair: null });
+  const drawings = atom<Drawn | null>(null);
+  const applied = atom<Applied | null>(null);
+  // Whether somebody can see the drawings; what is pointed at; what was chosen to compare with.
+  const drawing = atom(false);
+  const pointed = atom<Compared | null>(null);
+  const beside = atom<Compared | null>(null);
   const read = computed(entries, (now) => readEntries(now, { frame, data, date }));
   const faults = computed([read, priceFaults], (now, more) => [...now.faults, ...more]);
   return {
@@ -52,6 +81,19 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
     /** The engine's faults of destination and exemption. */
     priceFaults,
     engineFailed,
+    advice,
+    drawings,
+    drawing,
+    pointed,
+    beside,
+    /** What the engine is to draw the present package beside; null: by itself; undefined: nothing is looked at. */
+    drawn: computed([drawing, pointed, beside, read], (on, first, second, { choices }) => {
+      const other = first ?? second;
+      const same = other !== null && choices[other.kind] === other.id;
+      if (!on) return undefined;
+      return same ? null : other;
+    }),
+    applied,
     read,
     standing: computed([faults, answer], standingOf),
     shownFaults: computed([faults, left], (all, gone) => {
@@ -69,18 +111,37 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
       material: computed(read, ({ choices }) => choices.material),
       tint: computed(read, ({ choices }) => choices.tint),
       coating: computed(read, ({ choices }) => choices.coating),
+      blank: computed(read, ({ choices }) => choices.blank),
     },
     /** Puts in what was kept, or typed before the script was there. */
     fill: (first: Entries) => {
       left.set(Object.fromEntries(Object.keys(first).map((field) => [field, true])));
       entries.set({ ...first });
     },
-    enter: (field: Field, text: string) => entries.setKey(field, text),
+    enter: (field: Field, text: string) => {
+      // What was chosen since cannot be told from what advice changed.
+      if (isChanged(field)) applied.set(null);
+      entries.setKey(field, text);
+    },
+    /** Makes the changes of some advice; `names` are what it is told by. */
+    apply: (changes: readonly PackageChange[], names: string) => {
+      const before = entries.get();
+      applied.set({ before, names });
+      entries.set(withChanges(before, read.get().choices, changes));
+    },
+    /** Takes the last advice back. */
+    undo: () => {
+      const last = applied.get();
+      if (last === null) return;
+      applied.set(null);
+      entries.set(withoutChanges(entries.get(), last.before));
+    },
     leave: (field: Field) => left.setKey(field, true),
     /** All as it was before the first entry. */
     clear: () => {
       entries.set({});
       left.set({});
+      applied.set(null);
       kept.set(false);
     },
   };

@@ -35,19 +35,20 @@ export function startWorksheet(root: HTMLElement, { frame, opening }: PageData, 
     if (stores.kept.get()) keep(deviceShelf(), frame.id, now);
   });
   const begun = kept !== null || Object.keys(typed).length > 0 || date !== opening.date;
-  const begin = once(() => consult(stores, engineFor(stores)));
+  const begin = once(() => consult(stores, engineFor(stores, root.dataset['frames'] ?? '')));
   if (begun) begin();
   for (const sign of ['focusin', 'pointerdown'] as const) root.addEventListener(sign, begin, { once: true });
 }
 
-/** The engine in its thread, given the shop with this one frame. */
-function engineFor(stores: Stores): Engine {
+/** The engine in its thread, given the shop with this one frame; the others lie at `frames` until advice needs them. */
+function engineFor(stores: Stores, frames: string): Engine {
   const worker = new Worker(new URL('../configurator/engineWorker.ts', import.meta.url), { type: 'module' });
   const send = (asked: Asked) => worker.postMessage(asked);
   worker.addEventListener('error', () => stores.engineFailed.set(true));
-  send({ offer: { ...stores.data, frames: [stores.frame] } });
+  send({ offer: { ...stores.data, frames: [stores.frame] }, frames });
   return {
     ask: (serial, request) => send({ serial, request }),
+    draw: (compared) => send({ compared }),
     listen: (heard) => worker.addEventListener('message', ({ data }) => heard(data)),
   };
 }

@@ -2,11 +2,14 @@ import { describe, expect, it } from 'vitest';
 import { answerer, type Told } from '../../src/configurator/answering.ts';
 import { consult } from '../../src/configurator/consult.ts';
 import type { Field } from '../../src/configurator/fields.ts';
+import { packFrame, unpackFrame } from '../../src/configurator/framePack.ts';
 import { openingOf } from '../../src/configurator/opening.ts';
 import { optionRows } from '../../src/configurator/optionRows.ts';
 import { shopData } from '../../src/configurator/shopData.ts';
 import { createWorksheet } from '../../src/configurator/worksheet.ts';
-import { LENS_CHOICES, optionReports } from '../../src/quote/options.ts';
+import { quoteWithAdvice } from '../../src/quote/advice.ts';
+import { withChange } from '../../src/quote/change.ts';
+import { optionReports, REPORTED_CHOICES } from '../../src/quote/options.ts';
 import { quote } from '../../src/quote/quote.ts';
 import { DATE, frameOf, shop } from './shop.ts';
 
@@ -16,11 +19,17 @@ function openSheet(id: string) {
   const data = shopData(shop);
   const sheet = createWorksheet({ frame, data, opening: openingOf(shop, frame, DATE), date: DATE });
   let hear: (told: Told) => void = () => {};
-  const answer = answerer({ ...data, frames: [frame] }, (told) => hear(structuredClone(told)), 0);
+  const engine = answerer({ ...data, frames: [frame] }, (told) => hear(structuredClone(told)), {
+    frames: async () => shop.frames.map(packFrame).map(unpackFrame),
+    quietMs: 0,
+  });
   let settled: Promise<void> = Promise.resolve();
   const stop = consult(sheet, {
     ask: (serial, request) => {
-      settled = answer(serial, structuredClone(request));
+      settled = engine.ask(serial, structuredClone(request));
+    },
+    draw: (compared) => {
+      settled = engine.draw(compared);
     },
     listen: (heard) => {
       hear = heard;
@@ -47,7 +56,7 @@ describe('createWorksheet', () => {
     const { request } = sheet.read.get();
     const reply = quote(shop, request);
     expect(reply).toMatchObject({ ok: true, answer: sheet.answer.get() });
-    for (const kind of LENS_CHOICES)
+    for (const kind of REPORTED_CHOICES)
       expect(sheet.reports.get()[kind]).toEqual(optionReports(shop, request, 0, kind));
   });
 
@@ -133,5 +142,75 @@ describe('createWorksheet', () => {
     expect(sheet.entries.get()).toEqual({});
     expect(sheet.kept.get()).toBe(false);
     expect(JSON.stringify(sheet.answer.get())).toBe(before);
+  });
+
+  it('advises with the data of the browser as the whole shop does', async () => {
+    const { sheet, settle } = openSheet('whimbrel');
+    sheet.fill({ ...MYOPE, size: '50-20', 'right.sphere': '-9.50', 'left.sphere': '-9.50', wearer: 'child' });
+    expect(sheet.advice.get().kind).not.toBe('given');
+    await settle();
+    const { request } = sheet.read.get();
+    const reply = quoteWithAdvice(shop, request);
+    expect(sheet.advice.get()).toEqual({ kind: 'given', pair: reply.ok && reply.answer.pairs[0] });
+  });
+
+  it('advises nothing while an entry is still asked for', async () => {
+    const { sheet, settle } = openSheet('whimbrel');
+    sheet.enter('right.sphere', '-9.50');
+    await settle();
+    expect(sheet.advice.get()).toEqual({ kind: 'none', pair: null });
+  });
+
+  it('makes the changes of advice as the engine means them, and takes them back', async () => {
+    for (const id of ['whimbrel', 'sanderling', 'dunlin']) {
+      const { sheet, settle } = openSheet(id);
+      const { size: _, ...entries } = MYOPE;
+      sheet.fill({ ...entries, 'right.sphere': '-8', 'left.sphere': '-8' });
+      await settle();
+      const before = sheet.read.get().request;
+      const [pair] = before.pairs;
+      const given = sheet.advice.get().pair;
+      const found = [...(given?.alternatives ?? []).map(({ changes }) => changes)];
+      expect(found).not.toEqual([]);
+      for (const changes of found) {
+        sheet.apply(changes, 'named');
+        expect(sheet.read.get().request.pairs).toEqual([pair && changes.reduce(withChange, pair)]);
+        sheet.enter('left.sphere', '-7.75');
+        sheet.enter('left.sphere', '-8');
+        expect(sheet.applied.get()?.names).toBe('named');
+        sheet.undo();
+        expect(sheet.read.get().request).toEqual(before);
+        expect(sheet.applied.get()).toBeNull();
+      }
+    }
+  });
+
+  it('forgets how to take advice back once another choice was made', () => {
+    const { sheet } = openSheet('sanderling');
+    sheet.apply([{ kind: 'material', value: 'polycarbonate' }], 'Polycarbonate');
+    sheet.enter('material', 'standard-plastic');
+    sheet.undo();
+    expect(sheet.chosen.material.get()).toBe('standard-plastic');
+  });
+
+  it('draws what is asked for beside an option, and nothing before anybody looks', async () => {
+    const { sheet, settle } = openSheet('sanderling');
+    sheet.fill(MYOPE);
+    await settle();
+    expect(sheet.drawings.get()).toBeNull();
+    sheet.drawing.set(true);
+    await settle();
+    expect(sheet.drawings.get()?.view.section?.right.compared).toBeNull();
+    sheet.pointed.set({ kind: 'material', id: 'thiourethane-1-67' });
+    await settle();
+    const section = sheet.drawings.get()?.view.section;
+    const { request } = sheet.read.get();
+    const [thin] = optionReports(shop, request, 0, 'material').filter(({ id }) => id === 'thiourethane-1-67');
+    expect(
+      Math.max(section?.right.compared?.thickest.mm ?? 0, section?.left.compared?.thickest.mm ?? 0),
+    ).toBe(thin?.thickestMm);
+    sheet.pointed.set({ kind: 'material', id: sheet.chosen.material.get() });
+    await settle();
+    expect(sheet.drawings.get()?.compared).toBeNull();
   });
 });
