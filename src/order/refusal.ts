@@ -4,6 +4,8 @@ import { type Slots, say } from '../catalogue/words.ts';
 
 export const REFUSALS = [
   // the file as a whole
+  'no-file',
+  'unreadable',
   'empty',
   'too-large',
   'zip',
