@@ -53,3 +53,18 @@ export function listAnswerer(
     tell({ serial, listed, done: true });
   };
 }
+
+/** Frames that are enough for the engine to be compiled. */
+const WARMING = 40;
+
+/** Judges some frames for nobody: while a prescription is typed, the engine gets quick for it. */
+export function warmUp(shop: ShopData, sent: readonly SentFrame[]): void {
+  const judge = frameJudge(shop, {
+    date: '2026-01-01',
+    wearer: 'adult',
+    use: 'distance',
+    prescription: { right: { sphere: -2, cylinder: -0.5, axis: 90 }, left: { sphere: 2 } },
+    fit: { pd: 63 },
+  });
+  for (const one of sent.slice(0, WARMING)) judge(receiveFrame(one));
+}

@@ -22,12 +22,26 @@ async function read(address: string) {
   return response.json();
 }
 
-async function hear(asked: ListAsked): Promise<void> {
-  if ('shop' in asked)
-    answer = Promise.all([parts, read(asked.shop), read(asked.frames)]).then(
-      ([[{ listAnswerer }], shop, frames]) => listAnswerer(shop, frames, (told) => postMessage(told)),
-    );
-  else await (await answer)?.(asked.serial, asked.request, asked.limits);
+let asked = false;
+
+async function load(addresses: { readonly shop: string; readonly frames: string }) {
+  const [[{ listAnswerer, warmUp }], shop, frames] = await Promise.all([
+    parts,
+    read(addresses.shop),
+    read(addresses.frames),
+  ]);
+  if (!asked) warmUp(shop, frames);
+  return listAnswerer(shop, frames, (told) => postMessage(told));
+}
+
+async function hear(message: ListAsked): Promise<void> {
+  if ('shop' in message) {
+    answer = load(message);
+    await answer;
+    return;
+  }
+  asked = true;
+  await (await answer)?.(message.serial, message.request, message.limits);
 }
 
 // The page hears of a failure only as an error, not as a promise that nobody waits for.

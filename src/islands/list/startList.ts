@@ -3,6 +3,7 @@ import { h, hydrate } from 'preact';
 import type { Words } from '../../catalogue/catalogue.ts';
 import { civilDateAt } from '../../catalogue/civilDate.ts';
 import type { Shop } from '../../catalogue/shop.ts';
+import type { Entries } from '../../configurator/fields.ts';
 import { keep, recall } from '../../configurator/keeping.ts';
 import { consultList, type ListEngine } from '../../configurator/list/consultList.ts';
 import type { FrameFacts } from '../../configurator/list/facts.ts';
@@ -37,16 +38,17 @@ export function startList(root: HTMLElement, { shop, words, facts, data }: ListP
     if (stores.kept.get()) keep(deviceShelf(), NO_FRAME, now);
   });
   if (kept !== null) root.querySelector('details')?.setAttribute('open', '');
-  beginWhenAsked(stores, data);
+  beginWhenUsed(stores, data);
 }
 
-/** The engine and its data are loaded at the first whole prescription. */
-function beginWhenAsked(stores: FrameListStores, data: ListPageData['data']): void {
-  const stop = stores.read.subscribe(({ request }) => {
-    if (request === null) return;
-    consultList(stores, engineFor(stores, data));
+/** The engine and its data are loaded with the first entry, so that they are there when the last one is made. */
+function beginWhenUsed(stores: FrameListStores, data: ListPageData['data']): void {
+  const begin = (entries: Entries) => {
+    if (Object.keys(entries).length === 0) return;
     queueMicrotask(() => stop());
-  });
+    consultList(stores, engineFor(stores, data));
+  };
+  const stop = stores.entries.subscribe(begin);
 }
 
 function engineFor(stores: FrameListStores, data: ListPageData['data']): ListEngine {
