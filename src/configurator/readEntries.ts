@@ -72,7 +72,7 @@ function readPair(
     wearer,
     prescription: lenses.use === 'none' ? null : waits ? NO_POWERS : prescription,
     fit: waits ? {} : fit,
-    lenses,
+    lenses: blank === 'auto' ? lenses : { ...lenses, blank },
   };
   const implausible = pairFaults(pair, 'pairs.0').map((fault) => toFieldFault(fault, prismRows));
   return {
