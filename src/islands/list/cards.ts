@@ -2,6 +2,7 @@
 import { h, render } from 'preact';
 import { cardOf, sharedCautions } from '../../configurator/list/card.ts';
 import type { FrameListStores } from '../../configurator/list/frameList.ts';
+import type { Finding } from '../../quote/answer.ts';
 import type { FrameAnswer } from '../../quote/frameList.ts';
 import { CardAnswer } from './CardAnswer.tsx';
 
@@ -20,19 +21,20 @@ export function keepCards(stores: FrameListStores, page: ParentNode): void {
   const flat = page.querySelector<HTMLElement>('#list-sorted');
   const groups = [...page.querySelectorAll<HTMLElement>('[data-collection]')];
 
-  let judgedAll = false;
+  let shared: readonly Finding[] = [];
   const say = () => {
     const answers = stores.answers.get();
-    const done = stores.progress.get() === 'done';
-    const shared = done ? sharedCautions(answers) : [];
+    // Known only at the end; until then the cards leave out what was shared before.
+    const before = textOf(shared);
+    if (stores.progress.get() === 'done') shared = sharedCautions(answers);
+    const same = before === textOf(shared);
     for (const [id, card] of cards) {
       const answer = answers.get(id);
-      if (card.shown === answer && judgedAll === done) continue;
+      if (card.shown === answer && (same || answer === undefined)) continue;
       card.shown = answer;
       card.said.hidden = answer === undefined;
       render(answer ? h(CardAnswer, { card: cardOf(answer, shared), stores }) : null, card.said);
     }
-    judgedAll = done;
   };
 
   const arrange = () => {
@@ -64,6 +66,8 @@ export function keepCards(stores: FrameListStores, page: ParentNode): void {
   stores.shown.listen(arrange);
   stores.progress.listen(arrange);
 }
+
+const textOf = (findings: readonly Finding[]) => findings.map(({ message }) => message).join('\n');
 
 function cardOnPage(element: HTMLElement): [string, OnPage] {
   const said = document.createElement('div');
