@@ -4,6 +4,8 @@ import { readOrder } from '../../src/order/readOrder.ts';
 import { REFUSALS, refusalText } from '../../src/order/refusal.ts';
 import { makeKeys } from '../../src/order/seal.ts';
 import { quote } from '../../src/quote/quote.ts';
+import { jobOf } from '../../src/workroom/job.ts';
+import { papersOf } from '../../src/workroom/papers.ts';
 import { mutant } from './mutate.ts';
 import { orderOf, request, shop } from './orders.ts';
 
@@ -62,6 +64,11 @@ export async function outcomeOf(seed: number): Promise<readonly string[]> {
     const reply = quote(shop, read.order.request);
     const sane = reply.ok ? Number.isSafeInteger(reply.answer.price.total) : reply.faults.length > 0;
     if (!sane) throw new Error(`Seed ${seed}: the shop's answer is neither a price nor a fault.`);
+    const html = papersOf(jobOf(read.order), shop)
+      .map((paper) => paper.html)
+      .join('');
+    if (/<(?:script|img|a|iframe)\b|undefined|NaN\b/.test(html))
+      throw new Error(`Seed ${seed}: the papers hold what no paper of ours does.`);
     return ['order'];
   }
   const codes = read.refusals.map(({ code }) => code);
