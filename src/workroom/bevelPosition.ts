@@ -21,6 +21,9 @@ export interface BevelPosition {
 /** Shares of the edge that are tried, from the front. */
 const SHARES = Array.from({ length: 17 }, (_, i) => 0.1 + i * 0.05);
 
+/** Where the apex usually goes when nothing speaks for another place (common practice). */
+const USUAL_SHARE = 0.4;
+
 /** The best position of the bevel; null where the depth of the rim is not known. `frameCurveD` at tool index. */
 export function bevelPosition(
   edge: EdgeAllRound,
@@ -64,7 +67,7 @@ function shares({ edgeMm }: EdgeAllRound, { apexFromFrontMm, inFrontMm, behindMm
 }
 
 /** Lower is better, the first figure that differs decides; lengths to 0.05 mm, which is what the bench can hold. */
-function rankOf({ placement }: BevelPosition, follows: Bevel['follows']): readonly number[] {
+function rankOf({ placement, bevel }: BevelPosition, follows: Bevel['follows']): readonly number[] {
   const { tooThin, mostInFront, inFrontMm, behindMm } = placement;
   const coarse = (mm: number) => Math.round(mm * 20);
   const n = inFrontMm.length;
@@ -76,6 +79,7 @@ function rankOf({ placement }: BevelPosition, follows: Bevel['follows']): readon
     coarse(mean),
     coarse(most),
     coarse(mostInFront.mm),
+    Math.abs(bevel.shareFromFront - USUAL_SHARE),
   ];
 }
 

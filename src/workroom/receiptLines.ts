@@ -71,24 +71,29 @@ function groupOf({ kind }: QuoteLine, judged: JudgedPair | null): ReceiptGroup {
   }
 }
 
-/** Which part of a pair a line charges. */
-function partOf({ kind, source }: QuoteLine): 'frame' | 'lens' | 'tint' | 'coating' | null {
-  if (kind === 'frame') return 'frame';
-  if (kind === 'lenses' || kind === 'surcharge') return 'lens';
-  if (kind !== 'option') return null;
-  return source.startsWith('lenses/tints/') ? 'tint' : 'coating';
+type CodePart = 'frame' | 'lens' | 'material' | 'tint' | 'coating';
+
+/** Which parts of a pair a line charges: ready-made lenses are one line for design and material. */
+function partsOf({ kind, source }: QuoteLine, isStock: boolean): readonly CodePart[] {
+  if (kind === 'frame') return ['frame'];
+  if (kind === 'option') return [source.startsWith('lenses/tints/') ? 'tint' : 'coating'];
+  if (kind !== 'lenses') return [];
+  if (isStock) return ['lens', 'material'];
+  return [source.startsWith('lenses/materials/') ? 'material' : 'lens'];
 }
 
 /** Which part a code is for: the most particular thing that it names. */
-function codePart({ of, when }: BillingCode): 'frame' | 'lens' | 'tint' | 'coating' {
+function codePart({ of, when }: BillingCode): CodePart {
   if (of === 'frame') return 'frame';
-  return when.tint !== undefined ? 'tint' : when.coating !== undefined ? 'coating' : 'lens';
+  if (when.tint !== undefined) return 'tint';
+  if (when.coating !== undefined) return 'coating';
+  return when.material !== undefined ? 'material' : 'lens';
 }
 
 function codesOf(line: QuoteLine, judged: JudgedPair, billing: readonly BillingCode[]): ReceiptCode[] {
-  const part = partOf(line);
+  const parts = partsOf(line, judged.situation.stock !== null);
   return billing
-    .filter((code) => codePart(code) === part)
+    .filter((code) => parts.includes(codePart(code)))
     .flatMap((code) => {
       const count = code.of === 'frame' ? 1 : lensesWith(code, judged);
       return count === 0 ? [] : [{ code: code.code, label: code.label, count }];

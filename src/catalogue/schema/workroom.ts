@@ -118,8 +118,8 @@ export function workroomSchema() {
     billing: orElse(list(billingCode()), []),
     /** How materials are held and polished. Default none. */
     edging: orElse(list(fields({ materials: list(id(), 1), pressure: text(), polish: text() })), []),
-    /** What is looked at before a pair leaves, in order. Default none. */
-    alignment: orElse(list(text()), []),
+    /** What is looked at before a pair leaves, in order; at most 8 lines, which fit on the sheet. Default none. */
+    alignment: orElse(list(text()).check(z.maxLength(8, { error: 'a list of at most 8' })), []),
     cut: orElse(cut(), usual(cut())),
   });
   return orElse(whole, usual(whole)) satisfies z.ZodMiniType<Workroom>;

@@ -21,6 +21,12 @@ export interface DrawingWords {
   readonly axis: string;
 }
 
+/** What is drawn besides the lens itself: a segment, holes from the boxed centre of this eye. */
+export interface DrawnParts {
+  readonly segment: Segment | null;
+  readonly holes: readonly (PointMm & { readonly diameterMm: number })[];
+}
+
 /** Widest that one lens may be on the sheet, mm: two stand side by side within the width of A4. */
 const MOST_WIDTH_MM = 90;
 const MARGIN_MM = 2;
@@ -36,7 +42,7 @@ interface Extent {
 /** One lens at true scale: its width and height are in mm. `marginMm` is kept free along the rim of the blank. */
 export function blankDrawing(
   worked: WorkedLens,
-  segment: Segment | null,
+  { segment, holes }: DrawnParts,
   marginMm: number,
   words: DrawingWords,
 ): Markup {
@@ -51,6 +57,7 @@ ${circle(usedMm / 2, 'blank')}${circle(usedMm / 2 - marginMm, 'margin')}
 ${boxLines(worked)}
 <path class="outline" d="${outlinePath(worked.outline)}"/>
 ${segment && segmentShape(worked, segment)}
+${holes.map(({ xMm, yMm, diameterMm }) => html`<circle class="hole" cx="${num(xMm)}" cy="${num(-yMm)}" r="${num(diameterMm / 2)}"/>`)}
 ${axisMarks(worked, words)}
 ${prismArrow(worked)}
 ${marks(worked)}

@@ -1,12 +1,15 @@
 /** The inspection sheet: to be filled in at the bench, or filled with what was measured and how it came out. */
-import type { InspectedItem } from '../../optics/tolerance/limit.ts';
-import { dioptres, millimetres } from '../figures.ts';
 import { type CureOf, inspectPair, type PairInspection } from '../inspection/inspectPair.ts';
 import { perfectPair } from '../inspection/perfect.ts';
-import { html, type Markup, type Part, shortened } from '../markup.ts';
+import { html, type Markup, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
+import { figure, itemTables, unitKey } from './inspectionItems.ts';
+import { readings } from './inspectionReadings.ts';
 import { frameName } from './pairFacts.ts';
-import { facts, lines, type Paper, pairId, part, sheet, table } from './sheet.ts';
+import { facts, lines, type Paper, pairId, part, sheet } from './sheet.ts';
+
+/** Sentences on what would bring a pair in that fit on the page. */
+const MOST_CURES = 9;
 
 /** The inspection sheet of one pair. */
 export function inspectionSheet(context: PaperContext, pair: PaperPair): Paper {
@@ -23,11 +26,10 @@ export function inspectionSheet(context: PaperContext, pair: PaperPair): Paper {
       shown === null
         ? html`<p>${t('noLens')}</p>`
         : html`${heading(context, pair, shown)}
-${items(context, shown, filled !== null)}
-${filled !== null && outcome(context, pair, filled)}
-${part(t('inspection.how'), html`<p class="key">${how(context, pair)}</p>`)}
+${itemTables(context, shown, filled !== null, readings(context, pair))}
+${filled === null ? part(t('inspection.how'), html`<p class="key">${how(context, pair)}</p>`) : outcome(context, pair, filled)}
 ${alignment(context, filled)}
-${signed(context, filled)}`,
+${signature(context, filled)}`,
   });
 }
 
@@ -48,48 +50,6 @@ function heading(context: PaperContext, pair: PaperPair, { profile, inspection }
   ])}${memory && html`<p class="warning">${t(checked ? 'inspection.memoryChecked' : 'inspection.memory')}</p>`}`;
 }
 
-/** Figure of an item in its unit. */
-function figure(value: number | null, { unit, item }: InspectedItem): string {
-  if (value === null) return '';
-  if (unit === 'degrees') return `${Math.round(value)}°`;
-  if (unit === 'D' && item !== 'warpage') return dioptres(value);
-  return millimetres(value);
-}
-
-function limitText(t: PaperContext['t'], item: InspectedItem): Part {
-  const { limit, unit, band, basis } = item;
-  if (limit === null) return t('inspection.noLimit');
-  const size = unit === 'degrees' ? `±${limit}°` : `±${limit.toFixed(2)}`;
-  const mark = basis === 'from memory' ? html` <em>${t('inspection.byMemory')}</em>` : null;
-  const over = band === null || band.over === null ? '' : t('inspection.over', { over: band.over });
-  const upTo = band === null || band.upTo === Infinity ? '' : t('inspection.upTo', { upTo: band.upTo });
-  const where = [over, upTo].filter((one) => one !== '').join(' ');
-  const quantity = band === null ? '' : t(`quantity.${band.quantity.replaceAll(' ', '-')}`);
-  return html`${size}${mark}${where !== '' && html` <small>${quantity} ${where}</small>`}`;
-}
-
-/** A blank sheet leaves the place for what is measured; its limits are those of a perfect pair. */
-function items({ t }: PaperContext, { inspection }: PairInspection, isFilled: boolean): Markup {
-  const heads = ['item', 'eye', 'ordered', 'limit', 'measured', 'off', 'outcome'].map((key) =>
-    t(`inspection.${key}`),
-  );
-  const rows = inspection.items.map((item) => {
-    const decisive = isFilled && item === inspection.decisive;
-    const told = t(`outcome.${item.outcome.replaceAll(' ', '-')}`);
-    const name = html`${t(`item.${item.item}`)} <small>${t(`unit.${item.unit.replaceAll(' ', '-')}`)}</small>`;
-    return [
-      decisive ? html`<b>${name}</b>` : name,
-      t(`eye.${item.eye}`),
-      figure(item.ordered, item),
-      limitText(t, item),
-      isFilled ? figure(item.measured, item) : '',
-      isFilled && item.deviation !== null ? figure(item.deviation, item) : '',
-      isFilled ? (item.outcome === 'fail' ? html`<b>${told}</b>` : told) : '',
-    ];
-  });
-  return table(heads, rows, isFilled ? 'items' : 'items fill');
-}
-
 function outcome({ t }: PaperContext, pair: PaperPair, found: PairInspection): Markup {
   const { inspection, passed, cures, misaligned } = found;
   const { decisive } = inspection;
@@ -100,10 +60,11 @@ function outcome({ t }: PaperContext, pair: PaperPair, found: PairInspection): M
       item: t(`item.${item.item}`),
       eye: t(`eye.${item.eye}`),
       by: by === null ? '' : figure(by, item).replace('+', ''),
-      unit: item.unit === 'degrees' ? '' : t(`unit.${item.unit.replaceAll(' ', '-')}`),
+      unit: item.unit === 'degrees' ? '' : t(unitKey(item)),
     });
   const told = [
-    ...cures.slice(0, 8).map(cure),
+    ...cures.slice(0, MOST_CURES).map(cure),
+    ...(cures.length > MOST_CURES ? [t('ticket.more', { count: cures.length - MOST_CURES })] : []),
     ...(misaligned.length > 0 ? [t('cure.alignment', { lines: misaligned.join(', ') })] : []),
   ];
   const by =
@@ -122,14 +83,14 @@ function alignment({ t, offer }: PaperContext, filled: PairInspection | null): M
   const { alignment: list } = offer.workroom;
   if (list.length === 0) return null;
   const rows = list.map((line, at) => {
-    const holds = filled?.measured.alignment[at];
-    return html`${line}${holds !== undefined && html` <b>${t(holds ? 'outcome.pass' : 'outcome.fail')}</b>`}`;
+    const holds = filled === null ? null : filled.measured.alignment[at] === true;
+    return html`<li class="${holds === null ? '' : holds ? 'done' : 'undone'}">${shortened(line, 110)}</li>`;
   });
-  return part(t('inspection.alignment'), lines(rows, 'boxes numbered'));
+  return part(t('inspection.alignment'), html`<ul class="boxes numbered two">${rows}</ul>`);
 }
 
-function signed({ t, day }: PaperContext, filled: PairInspection | null): Markup {
+function signature({ t, day }: PaperContext, filled: PairInspection | null): Markup {
   if (filled === null) return html`<p class="sign">${t('inspection.sign')}</p>`;
   const { by, on, remarks } = filled.measured;
-  return html`<p>${t('inspection.signed', { by: shortened(by, 60), day: day(on) })}${remarks !== undefined && html` ${shortened(remarks, 300)}`}</p>`;
+  return html`<p>${t('inspection.signed', { by: shortened(by, 60), day: day(on) })}${remarks !== undefined && html` ${shortened(remarks.replace(/\s+/g, ' '), 300)}`}</p>`;
 }

@@ -1,5 +1,6 @@
 /** The layout and cutting sheet: both lenses at true scale, and every figure that the bench sets. */
 
+import { holesOf } from '../../quote/lensJob.ts';
 import { blankDrawing } from '../drawing/blankDrawing.ts';
 import { printedRule } from '../drawing/rule.ts';
 import { dioptres, millimetres } from '../figures.ts';
@@ -8,7 +9,7 @@ import { html, type Markup, type Part } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { edgeRows } from './edgeRows.ts';
 import { frameName } from './pairFacts.ts';
-import { axisOf, polarPrismText } from './powers.ts';
+import { axisOf, groundText } from './powers.ts';
 import { facts, type Paper, pairId, sheet, table } from './sheet.ts';
 
 const EYES = ['right', 'left'] as const;
@@ -37,8 +38,9 @@ function drawings({ t, offer }: PaperContext, { judged }: PaperPair, eyes: reado
   const marginMm = offer.shop.habits.blankAllowanceMm / 2;
   return html`<div class="blanks">${eyes.map(({ worked }) => {
     const title = t('layout.drawing', { eye: t(`eye.${worked.eye}`) });
+    const parts = { segment, holes: holesOf(judged.resolved.frame, worked.eye) };
     const words = { title, nasal: t('layout.nasal'), axis: t('power.axis') };
-    return html`<figure>${blankDrawing(worked, segment, marginMm, words)}<figcaption>${title}</figcaption></figure>`;
+    return html`<figure>${blankDrawing(worked, parts, marginMm, words)}<figcaption>${title}</figcaption></figure>`;
   })}</div>
 <p class="key">${t(segment === null ? 'layout.key' : 'layout.keySegment')}</p>
 ${printedRule(t('layout.rule'))}`;
@@ -108,7 +110,7 @@ function figuresOf(
         ({ segment }) => segment && html`<b>${offsetText(t, segment)}</b>; ${height(segment)}`,
       ),
     row('layout.axis', ({ worked }) => axisOf(worked.ordered.power)),
-    row('layout.prism', ({ worked }) => polarPrismText(worked.ground)),
+    row('layout.prism', ({ worked }) => groundText(t, worked)),
     row('layout.blank', ({ worked: { lens } }) =>
       t(lens.blank.spareMm < 0 ? 'layout.blankShort' : 'layout.blankOf', {
         used: millimetres(lens.blank.usedMm),

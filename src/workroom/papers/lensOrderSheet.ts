@@ -5,7 +5,7 @@ import { type LensOrderEye, lensOrder } from '../lensOrder.ts';
 import { html, type Markup, type Part, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { frameName, lensFacts } from './pairFacts.ts';
-import { polarPrismText, powerRow, powerTable } from './powers.ts';
+import { groundText, powerRow, powerTable } from './powers.ts';
 import { facts, lines, type Paper, pairId, part, sheet, table } from './sheet.ts';
 
 const EYES = ['right', 'left'] as const;
@@ -49,9 +49,6 @@ function asked({ t }: PaperContext, { judged }: PaperPair, eyes: readonly LensOr
   const thinned = eyes.some(({ worked }) => Math.abs(worked.thinning.y) >= 0.005);
   const near = eyes.some(({ worked }) => worked.nearPdMm !== null);
   const rows: (Part[] | false)[] = [
-    row('order.blank', ({ stockId, blank }) =>
-      stockId === null ? t('blank.surfaced') : t(`blank.${blank}`, { id: stockId }),
-    ),
     row('order.diameter', ({ diameterMm, leastDiameterMm }) =>
       t('order.diameterOf', { used: millimetres(diameterMm), least: millimetres(leastDiameterMm) }),
     ),
@@ -66,7 +63,7 @@ function asked({ t }: PaperContext, { judged }: PaperPair, eyes: readonly LensOr
       row('order.thinning', ({ worked }) =>
         t('order.down', { amount: Math.abs(worked.thinning.y).toFixed(2) }),
       ),
-    row('order.ground', ({ worked }) => polarPrismText(worked.ground)),
+    row('order.ground', ({ worked }) => groundText(t, worked)),
     row('order.centre', ({ worked, middle }) => {
       const offset = {
         x: millimetres(worked.reference.xMm - sign(worked.eye) * middle.inMm),
@@ -80,7 +77,7 @@ function asked({ t }: PaperContext, { judged }: PaperPair, eyes: readonly LensOr
         worked.nearPdMm === null ? '–' : `${millimetres(worked.nearPdMm)} mm`,
       ),
     row(
-      'order.height',
+      heightOf(eyes),
       ({ worked }) =>
         `${millimetres((worked.segmentTop ?? worked.cross ?? worked.reference).yMm + judged.situation.frame.bMm / 2)} mm`,
     ),
@@ -105,12 +102,18 @@ ${part(
 )}`;
 }
 
+/** Which height is told: of the segment, the fitting cross or the optical centre. */
+function heightOf([first]: readonly LensOrderEye[]): string {
+  if (first?.worked.segmentTop) return 'order.heightSegment';
+  return first?.worked.cross ? 'order.heightCross' : 'order.heightCentre';
+}
+
 const sign = (eye: Eye) => (eye === 'right' ? 1 : -1);
 
 function frame(context: PaperContext, pair: PaperPair): Markup {
   const { t } = context;
   const { frame: measures, vertexDistanceMm, tiltDeg } = pair.judged.situation;
-  return facts([
+  const shown = facts([
     [t('frame.frame'), frameName(context, pair)],
     [t('frame.mounting'), t(`mounting.${measures.mounting}`)],
     [
@@ -122,4 +125,5 @@ function frame(context: PaperContext, pair: PaperPair): Markup {
     [t('fit.tilt'), `${millimetres(tiltDeg)}°`],
     [t('fit.worn'), vertexDistanceMm === null ? t('unknown') : `${millimetres(vertexDistanceMm)} mm`],
   ]);
+  return html`<div class="strip">${shown}</div>`;
 }

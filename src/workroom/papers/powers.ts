@@ -4,7 +4,7 @@ import { prismToPolar } from '../../optics/prismBase.ts';
 import type { Eye, PrismVector } from '../../optics/types.ts';
 import { dioptres, powerCells, prismAmountText, prismParts } from '../figures.ts';
 import type { Part } from '../markup.ts';
-import type { LensPower } from '../workedLens.ts';
+import type { LensPower, WorkedLens } from '../workedLens.ts';
 import type { PaperContext } from './context.ts';
 import { table } from './sheet.ts';
 
@@ -18,10 +18,13 @@ export function prismText(t: Say, eye: Eye, prism: PrismVector): string {
   return parts.length === 0 ? '–' : parts.join(', ');
 }
 
-/** The same by amount and degrees of the front view. */
-export function polarPrismText(prism: PrismVector): string {
-  const { amount, baseDeg } = prismToPolar(prism);
-  return amount < 0.005 ? '–' : `${amount.toFixed(2)} @ ${Math.round(baseDeg) % 360}°`;
+/** All prism that is ground in a lens, by base and, where it lies oblique, by degrees of the front view. */
+export function groundText(t: Say, { eye, ground }: Pick<WorkedLens, 'eye' | 'ground'>): string {
+  const { amount, baseDeg } = prismToPolar(ground);
+  const parts = prismText(t, eye, ground);
+  return prismParts(eye, ground).length < 2
+    ? parts
+    : `${parts} (${amount.toFixed(2)} @ ${Math.round(baseDeg) % 360}°)`;
 }
 
 /** One eye's row: label, sphere, cylinder, axis, prism, add. */

@@ -59,7 +59,8 @@ function made({ t }: PaperContext, { judged, inspection }: PaperPair): Markup {
     );
     if (inspection === null) return [ordered];
     const { power, prism, addD }: MeasuredLens = inspection.measured[eye];
-    const found = powerRow(t, label('record.measured'), eye, {
+    const key = Math.abs(worked.thinning.y) >= 0.005 ? 'record.measuredThinned' : 'record.measured';
+    const found = powerRow(t, label(key), eye, {
       power,
       prism: prism ?? { x: 0, y: 0 },
       addD: addD ?? 0,
@@ -99,10 +100,12 @@ function shape({ t }: PaperContext, { judged }: PaperPair): Markup {
     both(right && value(right), left && value(left));
   const base = right && left && `${dioptres(right.lens.baseCurveD)} / ${dioptres(left.lens.baseCurveD)}`;
   const upMm = judged.situation.frame.bMm / 2;
+  const thinned = right !== null && Math.abs(right.thinning.y) >= 0.005;
   return facts([
     [t('record.base'), base],
     [t('record.centre'), pair(({ lens }) => lens.centreThicknessMm)],
     [t('record.edge'), pair(({ lens }) => lens.thickest.mm)],
+    [t('record.thinning'), thinned && t('order.down', { amount: Math.abs(right.thinning.y).toFixed(2) })],
     [t('record.centred'), pair(({ pdMm }) => pdMm)],
     [
       t('record.height'),

@@ -29,7 +29,7 @@ ${part(t('part.fit'), fitFacts(context, pair))}
 ${part(t('part.people'), people(context, pair))}
 </div>
 ${part(t('part.findings'), findings(context, pair))}
-${job.order.notes !== '' && part(t('part.notes'), html`<p class="notes">${shortened(job.order.notes, 400)}</p>`)}
+${job.order.notes !== '' && part(t('part.notes'), html`<p class="notes">${shortened(job.order.notes.replace(/\s*\n\s*/g, ' / '), 330)}</p>`)}
 ${part(t('part.progress'), progress(context))}`,
   });
 }
@@ -71,10 +71,10 @@ function people({ job, t, day }: PaperContext, { judged, at }: PaperPair): Marku
 /** Stops and cautions whole, notes as far as there is room. */
 function findings({ t }: PaperContext, { judged }: PaperPair): Markup {
   const { findings } = judged.answer;
-  const most = 7;
+  const most = 6;
   const shown = findings
     .slice(0, most)
-    .map(({ level, message }) => html`<b>${t(`level.${level}`)}</b> ${shortened(message, 230)}`);
+    .map(({ level, message }) => html`<b>${t(`level.${level}`)}</b> ${shortened(message, 170)}`);
   const more = findings.length - most;
   return (
     lines([...shown, ...(more > 0 ? [t('ticket.more', { count: more })] : [])], 'findings') ??
@@ -88,11 +88,11 @@ function progress({ t, offer }: PaperContext): Markup {
     [t('progress.state'), t('progress.within'), t('progress.on'), t('progress.by'), t('progress.remark')],
     JOB_STATES.map((state) => [
       t(`state.${state}`),
-      state === 'sent' ? '–' : t('progress.days', { days: days[state] }),
+      state === 'sent' ? '–' : String(days[state]),
       '',
       '',
       '',
     ]),
-    'fill',
+    'fill progress',
   );
 }
