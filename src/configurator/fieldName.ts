@@ -2,7 +2,7 @@
 import type { Field } from './fields.ts';
 import type { Worksheet } from './worksheet.ts';
 
-const EYE_FIELD = /^(right|left)\.(?:(sphere|cylinder|axis|add)|prism([12])\.(amount|base))$/;
+const EYE_FIELD = /^(right|left)\.(?:(sphere|cylinder|axis|add|balance)|prism([12])\.(amount|base))$/;
 const PAIRED_FIELD = /^(pd|nearPd|fittingHeight|segmentHeight)\.(right|left|both)$/;
 
 const KEYS: Readonly<Record<string, string>> = {

@@ -1,7 +1,9 @@
 /** Where the pupils are, and how the frame sits. */
 import { useStore } from '@nanostores/preact';
+import { isOwn } from '../configurator/entry/ownFrame.ts';
 import { EYES, type Field as Name, type Paired } from '../configurator/fields.ts';
 import { Choice } from './Choice.tsx';
+import { HeightsSlot, PdHelp } from './entry/MeasureTools.tsx';
 import { Field, Message } from './Field.tsx';
 import { useSheet } from './sheet.ts';
 
@@ -12,6 +14,8 @@ export function Measures() {
   const single = useStore(sheet.entries, { keys: ['pd.mode'] })['pd.mode'] === 'both';
   const design = data.designs.find(({ id }) => id === chosen);
   const power = useStore(sheet.chosen.use) !== 'none';
+  // An own frame is asked for its face form where it is measured.
+  const own = isOwn(frame);
   const needed = (when: boolean) => (when && power ? t('measures.needed') : null);
   return (
     <section class="ws-part" aria-labelledby="ws-measures">
@@ -40,6 +44,7 @@ export function Measures() {
             <Pair name="nearPd" legend={t('measures.nearPdEach')} />
           </>
         )}
+        <PdHelp />
         <Pair
           name="fittingHeight"
           legend={t('measures.fittingHeight')}
@@ -51,15 +56,19 @@ export function Measures() {
           mark={needed(Boolean(design?.segment))}
         />
       </div>
+      <HeightsSlot />
       <details class="ws-more">
         <summary>{t('measures.worn')}</summary>
         <div class="ws-line">
           <Single name="vertexWorn" label={t('measures.vertexWorn')} />
           <Single name="tilt" label={t('measures.tilt')} unit={t('unit.degree')} />
-          <Single name="faceForm" label={t('measures.faceForm')} unit={t('unit.degree')} />
+          {!own && <Single name="faceForm" label={t('measures.faceForm')} unit={t('unit.degree')} />}
         </div>
         <p class="ws-note">
-          {t('measures.assumed', { tilt: data.shop.habits.pantoscopicTiltDeg, faceForm: frame.faceFormDeg })}
+          {t(own ? 'entry.own.assumed' : 'measures.assumed', {
+            tilt: data.shop.habits.pantoscopicTiltDeg,
+            faceForm: frame.faceFormDeg,
+          })}
         </p>
       </details>
     </section>

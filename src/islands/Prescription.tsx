@@ -2,6 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { EYES } from '../configurator/fields.ts';
 import { EyeRow } from './EyeRow.tsx';
+import { FormSwitch, PasteSlot, UseSlot } from './entry/PrescriptionTools.tsx';
 import { Field, Message } from './Field.tsx';
 import { useSheet } from './sheet.ts';
 
@@ -13,9 +14,12 @@ export function Prescription() {
     <section class="ws-part" aria-labelledby="ws-prescription">
       <h3 id="ws-prescription">{t('prescription.legend')}</h3>
       <p class="ws-lead">{use === 'none' ? t('prescription.unused') : t('prescription.text')}</p>
+      <PasteSlot />
       {EYES.map((eye) => (
         <EyeRow key={eye} eye={eye} />
       ))}
+      <UseSlot />
+      <FormSwitch />
       <div class="ws-line">
         <Field name="issued" label={t('prescription.issued')} type="date" />
         <Field name="vertexTested" label={t('prescription.vertexTested')} unit={t('unit.mm')} digits />

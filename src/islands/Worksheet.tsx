@@ -1,5 +1,6 @@
 /** The worksheet of one frame: everything on one sheet, the ticket beside it. */
 import { useStore } from '@nanostores/preact';
+import type { ComponentChild } from 'preact';
 import { USES } from '../catalogue/design.ts';
 import { LENS_KINDS } from '../configurator/optionRows.ts';
 import type { Worksheet as Stores } from '../configurator/worksheet.ts';
@@ -14,7 +15,13 @@ import { Sheet, useSheet } from './sheet.ts';
 import { Terms } from './Terms.tsx';
 import { Ticket } from './Ticket.tsx';
 
-export function Worksheet({ stores }: { readonly stores: Stores }) {
+interface Props {
+  readonly stores: Stores;
+  /** In the place of the choice of size and colourway. */
+  readonly front?: ComponentChild;
+}
+
+export function Worksheet({ stores, front }: Props) {
   const { t } = stores;
   const toTicket = (event: Event) => {
     event.preventDefault();
@@ -26,7 +33,7 @@ export function Worksheet({ stores }: { readonly stores: Stores }) {
       <form class="ws-form" method="dialog" autocomplete="off" noValidate onSubmit={toTicket}>
         <section class="ws-part" aria-labelledby="ws-frame">
           <h3 id="ws-frame">{t('frame.legend')}</h3>
-          <FrameChoice />
+          {front ?? <FrameChoice />}
         </section>
         <People />
         <Prescription />

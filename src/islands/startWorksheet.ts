@@ -2,7 +2,7 @@
  * Brings the worksheet of a page to life: stores from what the page holds, what was kept and what was typed
  * meanwhile, and the engine once somebody begins.
  */
-import { h, hydrate } from 'preact';
+import { type ComponentChild, h, hydrate } from 'preact';
 import { civilDateAt } from '../catalogue/civilDate.ts';
 import type { Frame } from '../catalogue/frame.ts';
 import { consult, type Engine } from '../configurator/consult.ts';
@@ -12,6 +12,7 @@ import type { Opening } from '../configurator/opening.ts';
 import type { ShopData } from '../configurator/shopData.ts';
 import { createWorksheet, type Worksheet as Stores } from '../configurator/worksheet.ts';
 import { deviceShelf } from './deviceShelf.ts';
+import { watchAddress } from './keeping/arrival.ts';
 import { typedIn } from './typedIn.ts';
 import { Worksheet } from './Worksheet.tsx';
 
@@ -21,23 +22,40 @@ export interface PageData {
   readonly opening: Opening;
 }
 
+/** How a worksheet of an own frame differs from one of the shop's. */
+interface OwnParts {
+  /** Stands in the place of the choice of size and colourway. */
+  readonly front: ComponentChild;
+  readonly around: (engine: Engine, stores: Stores) => Engine;
+}
+
 /** Hydrates the form in `root`. */
-export function startWorksheet(root: HTMLElement, { frame, opening }: PageData, data: ShopData): void {
+export function startWorksheet(
+  root: HTMLElement,
+  { frame, opening }: PageData,
+  data: ShopData,
+  own?: OwnParts,
+): void {
   const date = civilDateAt(Date.now(), data.shop.timeZone);
   const kept = recall(deviceShelf(), frame.id);
   const typed = typedIn(root);
   const stores = createWorksheet({ frame, data, opening, date });
   // The static form holds no entries, so its first rendering here has none either.
-  hydrate(h(Worksheet, { stores }), root);
+  hydrate(h(Worksheet, { stores, front: own?.front }), root);
   stores.fill({ ...kept, ...typed });
   stores.kept.set(kept !== null);
   stores.entries.listen((now) => {
     if (stores.kept.get()) keep(deviceShelf(), frame.id, now);
   });
   const begun = kept !== null || Object.keys(typed).length > 0 || date !== opening.date;
-  const begin = once(() => consult(stores, engineFor(stores, root.dataset['frames'] ?? '')));
+  const begin = once(() => {
+    const engine = engineFor(stores, root.dataset['frames'] ?? '');
+    consult(stores, own === undefined ? engine : own.around(engine, stores));
+  });
   if (begun) begin();
+  stores.drawing.listen(begin);
   for (const sign of ['focusin', 'pointerdown'] as const) root.addEventListener(sign, begin, { once: true });
+  watchAddress(stores, begin);
 }
 
 /** The engine in its thread, given the shop with this one frame; the others lie at `frames` until advice needs them. */

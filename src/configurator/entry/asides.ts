@@ -62,14 +62,15 @@ export function readAsides(text: string): Asides {
   return { entries, unused, rest: unused.reduce(blanked, rest) };
 }
 
-/** `31.5/32` is each eye's; `63/60` is for distance and near; one number is for both eyes. */
+/** `31.5/32` is each eye's; `63/60` is for distance and near; one number is for both eyes. The other way is emptied. */
 function pdEntries(name: 'pd' | 'nearPd', [first, second]: readonly string[]): Entries {
   if (first === undefined) return {};
   const size = (text: string) => Number(text.replace(',', '.'));
   if (second !== undefined && size(first) <= LARGEST_HALF_MM)
-    return { 'pd.mode': 'each', [`${name}.right`]: first, [`${name}.left`]: second };
+    return { 'pd.mode': 'each', [`${name}.right`]: first, [`${name}.left`]: second, [`${name}.both`]: '' };
   const near: Entries = second === undefined || name === 'nearPd' ? {} : { 'nearPd.both': second };
-  return { 'pd.mode': 'both', [`${name}.both`]: first, ...near };
+  const each = { [`${name}.right`]: '', [`${name}.left`]: '' };
+  return { 'pd.mode': 'both', [`${name}.both`]: first, ...each, ...near };
 }
 
 /** A line about something else, or one without any figure that names no eye: headings. */

@@ -1,0 +1,61 @@
+/** A whole prescription as text, read into the fields; what was not understood is marked in it. Loaded on demand. */
+import { useState } from 'preact/hooks';
+import { type Replaced, replacedBy } from '../../configurator/entry/applyPaste.ts';
+import { type Paste as Pasted, readPaste } from '../../configurator/entry/readPaste.ts';
+import { useEntryStores } from '../sheet.ts';
+import { PasteReport } from './PasteReport.tsx';
+
+interface Done {
+  readonly text: string;
+  readonly pasted: Pasted;
+  readonly replaced: readonly Replaced[];
+}
+
+export function Paste() {
+  const { t, entries, enter, leave } = useEntryStores();
+  const [text, setText] = useState('');
+  const [done, setDone] = useState<Done | 'undone' | null>(null);
+  const read = () => {
+    const pasted = readPaste(text);
+    const replaced = replacedBy(entries.get(), pasted.entries);
+    for (const { field, now } of replaced) {
+      enter(field, now);
+      leave(field);
+    }
+    setDone({ text, pasted, replaced });
+  };
+  const undo = (replaced: readonly Replaced[]) => {
+    for (const { field, before } of replaced) enter(field, before);
+    setDone('undone');
+  };
+  return (
+    <div class="en-paste">
+      <label for="ws-paste">{t('entry.paste.label')}</label>
+      <textarea
+        id="ws-paste"
+        rows={4}
+        spellcheck={false}
+        autocomplete="off"
+        value={text}
+        onInput={({ currentTarget }) => setText(currentTarget.value)}
+        aria-describedby="ws-paste-hint"
+      />
+      <p class="ws-note" id="ws-paste-hint">
+        {t('entry.paste.hint')}
+      </p>
+      <button type="button" class="ws-button" onClick={read} disabled={text.trim() === ''}>
+        {t('entry.paste.read')}
+      </button>
+      {/* Always there, so that what appears in it is told. */}
+      <div role="status">
+        {done === 'undone' && <p class="ws-told">{t('entry.paste.undone')}</p>}
+        {done !== null && done !== 'undone' && <PasteReport {...done} />}
+      </div>
+      {done !== null && done !== 'undone' && done.replaced.length > 0 && (
+        <button type="button" class="ws-button" onClick={() => undo(done.replaced)}>
+          {t('entry.paste.undo')}
+        </button>
+      )}
+    </div>
+  );
+}
