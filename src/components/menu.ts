@@ -14,6 +14,13 @@ export const goods: readonly MenuEntry[] = [
   { href: '/promotions/', text: t('menu.promotions') },
 ];
 
+/** The basket; `count` is what a page with a script says instead once pairs are in it. */
+export const basket: MenuEntry & { readonly count: string } = {
+  href: '/basket/',
+  text: t('menu.basket'),
+  count: t('menu.basketCount', { count: '{count}' }),
+};
+
 /** Prose pages that ask for a place in the menu, by their place. */
 export const prose: readonly MenuEntry[] = catalogue.pages
   .filter((page) => page.menu !== null)

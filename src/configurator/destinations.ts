@@ -12,14 +12,17 @@ export type NameOf = (region: string) => string | undefined;
 /** Codes in use for unions and for nowhere, which nothing is sent to. */
 const NO_COUNTRY = ['EU', 'EZ', 'UN', 'QO', 'XA', 'XB', 'ZZ'];
 
+/** What of a shop says where it sends to. */
+type Sends = Pick<Shop, 'shipping' | 'destination'>;
+
 /** Destinations that the shop names, the nearest first: `United States, ME` before `United States`. */
-export function namedDestinations({ shipping, destination }: Shop, nameOf: NameOf): readonly Destination[] {
+export function namedDestinations({ shipping, destination }: Sends, nameOf: NameOf): readonly Destination[] {
   const codes = shipping.flatMap(({ destinations }) => destinations).filter((code) => code !== '*');
   return [...new Set([destination, ...codes])].map((code) => ({ code, name: nameOfPlace(code, nameOf) }));
 }
 
 /** All other countries by name, where the shop sends anywhere; none where it does not. */
-export function otherDestinations(shop: Shop, nameOf: NameOf, language: string): readonly Destination[] {
+export function otherDestinations(shop: Sends, nameOf: NameOf, language: string): readonly Destination[] {
   if (!shop.shipping.some(({ destinations }) => destinations.includes('*'))) return [];
   const named = new Set(namedDestinations(shop, nameOf).map(({ code }) => code));
   const letters = Array.from('ABCDEFGHIJKLMNOPQRSTUVWXYZ');

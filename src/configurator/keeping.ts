@@ -34,10 +34,10 @@ export function keep(shelf: Shelf, frame: string, entries: Entries): boolean {
 /** Removes all that was ever kept; false where the browser refuses to. */
 export const forget = (shelf: Shelf): boolean => tried(() => shelf.removeItem(KEPT_AS));
 
-/** Removes what can no longer be read; true where there was such a thing. */
-export function dropDamaged(shelf: Shelf): boolean {
+/** Whether something is there that can no longer be read. */
+export function isDamaged(shelf: Shelf): boolean {
   try {
-    return shelf.getItem(KEPT_AS) !== null && readKept(shelf) === null && forget(shelf);
+    return shelf.getItem(KEPT_AS) !== null && readKept(shelf) === null;
   } catch {
     return false;
   }

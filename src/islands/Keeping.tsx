@@ -1,8 +1,12 @@
 /** Keeping entries on this device, only when ticked; and forgetting all. */
 import { useStore } from '@nanostores/preact';
 import { useRef, useState } from 'preact/hooks';
+import { forgetAll } from '../configurator/keeping/forgetAll.ts';
+import { hold, look } from '../configurator/keeping/holding.ts';
+import { ASIDE } from '../configurator/keeping/setAside.ts';
 import { forget, keep } from '../configurator/keeping.ts';
-import { deviceShelf } from './deviceShelf.ts';
+import { deviceShelf, shelves } from './deviceShelf.ts';
+import { countHeld, openedPair } from './keeping/held.ts';
 import { useSheet } from './sheet.ts';
 
 export function Keeping() {
@@ -13,14 +17,19 @@ export function Keeping() {
   const [told, tell] = useState<'refused' | 'done' | null>(null);
   const tick = (on: boolean) => {
     const done = on ? keep(deviceShelf(), sheet.frame.id, sheet.entries.get()) : forget(deviceShelf());
+    // What is set aside holds the same prescription, and goes where the tick says.
+    const { value } = look(shelves(), ASIDE);
+    if (done && value !== null) hold(shelves(), ASIDE, value, on);
     sheet.kept.set(on && done);
     tell(done ? null : 'refused');
   };
-  const forgetAll = () => {
+  const forgetEverything = () => {
     sheet.clear();
-    forget(deviceShelf());
+    openedPair.set(null);
+    const done = forgetAll(shelves());
+    countHeld();
     dialog.current?.close();
-    tell('done');
+    tell(done ? 'done' : 'refused');
   };
   return (
     <section class="ws-part" aria-labelledby="ws-keeping">
@@ -45,7 +54,7 @@ export function Keeping() {
       <dialog ref={dialog} class="ws-dialog" aria-labelledby="ws-forget">
         <h4 id="ws-forget">{t('keeping.question')}</h4>
         <p>{t('keeping.questionText')}</p>
-        <button type="button" class="ws-button" onClick={forgetAll}>
+        <button type="button" class="ws-button" onClick={forgetEverything}>
           {t('keeping.yes')}
         </button>
         <button type="button" class="ws-button" onClick={() => dialog.current?.close()}>

@@ -23,8 +23,11 @@ export function Terms() {
   );
 }
 
+/** What the fields offer. */
+type TermsShop = Pick<Shop, 'destination' | 'shipping' | 'exemptions' | 'language'>;
+
 interface Props {
-  readonly shop: Shop;
+  readonly shop: TermsShop;
   /** What became of the codes that were typed. */
   readonly codes: PriceAnswer['codes'];
 }

@@ -1,4 +1,8 @@
-/** Loads a worksheet's script and the shop's data once its form is near the window. */
+/**
+ * Loads a worksheet's script and the shop's data once its form is near the window, or the address
+ * asks for a pair.
+ */
+import { asksForPair } from './keeping/arrival.ts';
 import type { PageData, startWorksheet } from './startWorksheet.ts';
 
 /** The part of a script that starts a worksheet. */
@@ -22,6 +26,10 @@ function tellFailure(error: unknown): void {
 export function loadWhenNear(starter: Starter): void {
   const root = document.getElementById('worksheet-root');
   if (root === null) return;
+  if (asksForPair()) {
+    load(root, starter).catch(tellFailure);
+    return;
+  }
   const near = new IntersectionObserver(
     (seen) => {
       if (!seen.some(({ isIntersecting }) => isIntersecting)) return;

@@ -52,7 +52,7 @@ function scriptKb(html: string): number {
   return sum([...inline.map(([, text = '']) => kb(text)), ...[...scripts].map((name) => kb(read(name)))]);
 }
 
-const hasIsland = (html: string) => /<astro-island\b|id="(?:worksheet|list)-root"/.test(html);
+const hasIsland = (html: string) => /<astro-island\b|id="(?:worksheet|list|basket)-root"/.test(html);
 const framePages = pages.filter((name) => /^frames\/.+\/index\.html$/.test(name));
 
 describe('a built page', () => {

@@ -3,6 +3,7 @@
  * frames it loads only those that are asked about.
  */
 import type { Frame } from '../../catalogue/frame.ts';
+import { OWN_FRAME } from '../entry/ownFrame.ts';
 import type { Entries } from '../fields.ts';
 import type { HeldPair } from '../keeping/parts.ts';
 import type { ShopData } from '../shopData.ts';
@@ -48,6 +49,7 @@ async function read<T>(address: string): Promise<T | null> {
 }
 
 function frameNamed(id: string): Promise<Frame | null> {
+  if (id === OWN_FRAME.id) return Promise.resolve(OWN_FRAME);
   const found = frames.get(id) ?? read<Frame>(`/frames/${id}/data.json`);
   frames.set(id, found);
   // One that failed is asked for again the next time.

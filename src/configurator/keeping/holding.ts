@@ -1,6 +1,6 @@
 /**
  * A thing under one versioned key, in this tab until it is closed, or on the device where the visitor ticked that.
- * What can no longer be read is dropped, and said.
+ * What can no longer be read counts as nothing, and is told, so that the page can say so and drop it.
  */
 import { type Shelf, tried } from '../keeping.ts';
 
@@ -21,7 +21,7 @@ export interface Held<T> {
   /** null: nothing is held. */
   readonly value: T | null;
   readonly onDevice: boolean;
-  /** Something was there that could not be read, and was dropped. */
+  /** Something is there that cannot be read. */
   readonly damaged: boolean;
 }
 
@@ -40,14 +40,12 @@ function lookOn<T>(shelf: Shelf, { key, read }: Holding<T>): { value: T | null; 
   let text: string | null = null;
   try {
     text = shelf.getItem(key);
-    if (text === null) return { value: null, damaged: false };
-    const value = read(JSON.parse(text));
-    if (value !== null) return { value, damaged: false };
+    const value = text === null ? null : read(JSON.parse(text));
+    return { value, damaged: text !== null && value === null };
   } catch {
     // Storage that is switched off throws; so does text that is no longer ours.
+    return { value: null, damaged: text !== null };
   }
-  if (text !== null) tried(() => shelf.removeItem(key));
-  return { value: null, damaged: text !== null };
 }
 
 /** Holds a value in one of the two, and removes it from the other; false where the browser refuses to. */

@@ -1,7 +1,7 @@
 /** Entries from outside held against what the shop has now: what it does not have is taken out, and told. */
 import { USES } from '../../catalogue/design.ts';
-import type { Frame } from '../../catalogue/frame.ts';
-import { WEARERS } from '../../quote/request.ts';
+import { type Frame, MOUNTINGS } from '../../catalogue/frame.ts';
+import { BLANK_CHOICES, WEARERS } from '../../quote/request.ts';
 import { type Entries, FIELDS, type Field } from '../fields.ts';
 import type { ShopData } from '../shopData.ts';
 
@@ -32,6 +32,10 @@ function valuesOf(field: Field, frame: Frame, data: ShopData): readonly string[]
       return USES;
     case 'wearer':
       return WEARERS;
+    case 'blank':
+      return BLANK_CHOICES;
+    case 'own.mounting':
+      return MOUNTINGS;
     case 'pd.mode':
       return ['each', 'both'];
     default:

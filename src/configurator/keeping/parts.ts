@@ -11,13 +11,15 @@ export const PACKAGE_FIELDS = [
   'material',
   'tint',
   'coating',
+  'blank',
 ] as const satisfies readonly Field[];
 
 /** What holds for the whole order. */
 const TERMS_FIELDS = ['destination', 'exemption', 'codes'] as const satisfies readonly Field[];
 
 const isOneOf = (fields: readonly Field[]) => (field: Field) => fields.includes(field);
-const isPackage = isOneOf(PACKAGE_FIELDS);
+/** The measures of a frame that the shopper already has tell nothing about a person either. */
+const isPackage = (field: Field) => isOneOf(PACKAGE_FIELDS)(field) || field.startsWith('own.');
 
 /** Whether an entry holds for the whole order. */
 export const isTerms: (field: Field) => boolean = isOneOf(TERMS_FIELDS);
@@ -42,6 +44,20 @@ export const packagePart = (entries: Entries): Entries => pick(entries, isPackag
 /** Entries of the order's terms alone. */
 export const termsPart = (entries: Entries): Entries => pick(entries, isTerms);
 
+const PRESCRIBED = /^(?:right|left)\.|^(?:vertexTested|issued)$/;
+
+/** What a field is about, for saying what was filled in without reading out each figure. */
+export function groupOf(
+  field: Field,
+): (typeof PACKAGE_FIELDS)[number] | 'own' | 'prescription' | 'measures' | 'wearer' | 'terms' {
+  const chosen = PACKAGE_FIELDS.find((name) => name === field);
+  if (chosen !== undefined) return chosen;
+  if (field.startsWith('own.')) return 'own';
+  if (isTerms(field)) return 'terms';
+  if (field === 'wearer') return 'wearer';
+  return PRESCRIBED.test(field) ? 'prescription' : 'measures';
+}
+
 /** One pair by itself: a frame of the shop, and the entries that hold for this pair. */
 export interface HeldPair {
   readonly frame: string;
@@ -51,7 +67,10 @@ export interface HeldPair {
 
 /** The pair of a worksheet as it stands, without the terms of the order. */
 export function holdPair(frame: string, entries: Entries, choices: Choices): HeldPair {
-  const { size, colourway, wearer, use, design, material, tint, coating } = choices;
-  const chosen = { size, colourway, use, design, material, tint: tint ?? '', coating: coating ?? '' };
-  return { frame, entries: { ...privatePart(entries), wearer, ...packagePart(chosen) } };
+  const { wearer, tint, coating, ...named } = choices;
+  const chosen = { ...named, tint: tint ?? '', coating: coating ?? '' };
+  return {
+    frame,
+    entries: { ...privatePart(entries), wearer, ...packagePart({ ...entries, ...chosen }) },
+  };
 }

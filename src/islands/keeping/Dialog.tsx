@@ -1,0 +1,42 @@
+/** A dialog of its own at the end of the page, so that it can be printed alone; gone once it is closed. */
+import { type ComponentChildren, h, render } from 'preact';
+import { useLayoutEffect, useRef } from 'preact/hooks';
+
+interface Props {
+  readonly class: string;
+  /** Id of its heading. */
+  readonly heading: string;
+  /** Whether the page behind it waits. */
+  readonly modal: boolean;
+  readonly onClose: () => void;
+  readonly children: ComponentChildren;
+}
+
+function Dialog({ class: name, heading, modal, onClose, children }: Props) {
+  const dialog = useRef<HTMLDialogElement>(null);
+  useLayoutEffect(() => {
+    if (modal) dialog.current?.showModal();
+    else dialog.current?.show();
+  }, []);
+  return (
+    <dialog ref={dialog} class={name} aria-labelledby={heading} onClose={onClose}>
+      {children}
+    </dialog>
+  );
+}
+
+/** Opens a dialog; `content` gets what closes it. */
+export function openDialog(
+  props: Pick<Props, 'class' | 'heading' | 'modal'>,
+  content: (close: () => void) => ComponentChildren,
+): void {
+  const place = document.createElement('div');
+  place.className = 'sh-place';
+  document.body.append(place);
+  const onClose = () => {
+    render(null, place);
+    place.remove();
+  };
+  const close = () => place.querySelector('dialog')?.close();
+  render(h(Dialog, { ...props, onClose, children: content(close) }), place);
+}

@@ -1,0 +1,90 @@
+/** What a link or a pair of the basket did to the worksheet. */
+import type { ComponentChildren } from 'preact';
+import type { Entries, Field } from '../../configurator/fields.ts';
+import type { LinkReading } from '../../configurator/keeping/link.ts';
+import { groupOf } from '../../configurator/keeping/parts.ts';
+import type { Arrival } from './arrive.tsx';
+import type { Telling } from './telling.ts';
+
+interface Props {
+  readonly telling: Telling;
+  readonly arrival: Arrival;
+  /** Entries were kept on the device when the worksheet opened. */
+  readonly wasKept: boolean;
+  readonly filled: Entries;
+  readonly close: () => void;
+}
+
+/** Names of what fields are about; the many of a prescription are one. */
+const NAMES = {
+  size: 'frame.size',
+  colourway: 'frame.colourway',
+  use: 'use.legend',
+  design: 'option.design.legend',
+  material: 'option.material.legend',
+  tint: 'option.tint.legend',
+  coating: 'option.coating.legend',
+  blank: 'figure.blank',
+  own: 'frame.legend',
+  prescription: 'prescription.legend',
+  measures: 'measures.legend',
+  wearer: 'wearer.legend',
+  terms: 'terms.legend',
+} as const;
+
+export function Opened({ telling, arrival, wasKept, filled, close }: Props) {
+  const { say, t } = telling;
+  const { kind } = arrival;
+  return (
+    <>
+      <div role="status">
+        <h2 id="sh-opened" class="ws-head">
+          {kind === 'pair' ? say('opened.fromBasket', { number: arrival.number }) : say('opened.title')}
+        </h2>
+        {kind === 'gone' && <p>{say('opened.gone')}</p>}
+        {kind === 'pair' && <p>{say('opened.basketText')}</p>}
+        {kind === 'link' && <LinkTold telling={telling} link={arrival.link} />}
+        {kind !== 'gone' && arrival.notHad.length > 0 && (
+          <List head={say('opened.leftOut')}>
+            {arrival.notHad.map(({ field, value }) => (
+              <li key={field}>{say('opened.notHad', { field: t(NAMES[groupOf(field)]), value })}</li>
+            ))}
+          </List>
+        )}
+        {wasKept && Object.keys(filled).length > 0 && <p>{say('opened.kept')}</p>}
+      </div>
+      <button type="button" class="ws-button" onClick={close}>
+        {say('opened.close')}
+      </button>
+    </>
+  );
+}
+
+function LinkTold({ telling: { say, t }, link }: { readonly telling: Telling; readonly link: LinkReading }) {
+  if (!link.ok) return <p>{say(link.why === 'version' ? 'opened.version' : 'opened.longLink')}</p>;
+  const groups = [...new Set((Object.keys(link.entries) as Field[]).map(groupOf))];
+  const names = groups.map((group) => t(NAMES[group])).join(', ');
+  return (
+    <>
+      <p>{groups.length === 0 ? say('opened.nothing') : say('opened.filled', { fields: names })}</p>
+      <p>{say(link.personal ? 'opened.personal' : 'opened.noPrescription')}</p>
+      {link.leftOut.length > 0 && (
+        <List head={say('opened.leftOut')}>
+          {link.leftOut.map(({ part, why }) => (
+            <li key={part}>{say('opened.part', { part, why: say(`opened.${why}`) })}</li>
+          ))}
+          {link.more > 0 && <li>{say('opened.more', { count: link.more })}</li>}
+        </List>
+      )}
+    </>
+  );
+}
+
+function List({ head, children }: { readonly head: string; readonly children: ComponentChildren }) {
+  return (
+    <>
+      <p>{head}</p>
+      <ul class="ws-list">{children}</ul>
+    </>
+  );
+}

@@ -1,0 +1,59 @@
+/** What can be done with the pair on the ticket: basket, comparison, link. Each part is loaded when it is asked for. */
+import { useStore } from '@nanostores/preact';
+import type { ComponentChildren } from 'preact';
+import { useEffect, useState } from 'preact/hooks';
+import { type Slots, say } from '../../catalogue/words.ts';
+import { useSheet } from '../sheet.ts';
+import type { acts } from './acts.tsx';
+import { asideCount, countHeld, damagedThings, openedPair } from './held.ts';
+
+type Act = keyof typeof acts;
+
+export function Showing() {
+  const sheet = useSheet();
+  const t = (key: string, slots?: Slots) => say(sheet.data.words, `showing.${key}`, slots);
+  const count = useStore(asideCount);
+  const opened = useStore(openedPair);
+  const [told, setTold] = useState<ComponentChildren>(null);
+  const act = async (name: Act) => {
+    try {
+      setTold(await (await import('./acts.tsx')).acts[name](sheet));
+    } catch (error) {
+      console.error(error);
+      setTold(t('failed'));
+    }
+  };
+  useEffect(() => {
+    countHeld();
+    if (damagedThings().length > 0) void act('dropDamaged');
+  }, []);
+  const button = (name: Act, label: string) => (
+    <button type="button" class="ws-button" onClick={() => void act(name)}>
+      {label}
+    </button>
+  );
+  return (
+    <section class="sh" aria-labelledby="sh-legend">
+      <h3 id="sh-legend" class="ws-head">
+        {t('legend')}
+      </h3>
+      <div class="sh-acts">
+        {opened === null ? (
+          button('put', t('put'))
+        ) : (
+          <>
+            {button('putBack', t('putBack', { number: opened.number }))}
+            {button('put', t('putAnother'))}
+          </>
+        )}
+        {button('setAside', t('aside'))}
+        {button('compare', count === 0 ? t('compare') : t('compareCount', { count }))}
+        {button('link', t('link'))}
+      </div>
+      <div class="sh-told" role="status">
+        {told}
+      </div>
+      <p class="ws-note">{t('note')}</p>
+    </section>
+  );
+}

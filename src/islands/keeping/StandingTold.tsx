@@ -1,0 +1,55 @@
+/** A verdict, and what stands behind it, where several pairs are told at once. */
+import { foldEyes } from '../../configurator/foldEyes.ts';
+import type { Mark } from '../../configurator/optionRows.ts';
+import type { Standing } from '../../configurator/standing.ts';
+import { Sign } from '../Mark.tsx';
+import { sentenceOf } from '../sentence.ts';
+import type { Telling } from './telling.ts';
+
+const SIGNS: Readonly<Record<Standing['kind'], Mark>> = {
+  mend: 'care',
+  needs: 'open',
+  makeable: 'fits',
+  care: 'care',
+  refused: 'refused',
+};
+
+const LEVELS = { stop: 'refused', caution: 'care', note: 'open' } as const;
+
+interface Props {
+  readonly telling: Telling;
+  readonly standing: Standing;
+}
+
+export function VerdictTold({ telling: { t, words }, standing }: Props) {
+  return (
+    <p class={`sh-verdict ws-verdict-${standing.kind}`}>
+      <Sign kind={SIGNS[standing.kind]} /> {sentenceOf({ t, data: { words } }, standing)}
+    </p>
+  );
+}
+
+/** What is to be mended or still needed, then the findings. */
+export function StandingTold({ telling, standing: { faults, needs, findings } }: Props) {
+  const { say, t, words } = telling;
+  const asked = [
+    ...faults.map(({ message, expected }) => t('fault.expected', { message, expected })),
+    ...needs.map((need) => say('compare.needs', { need })),
+  ];
+  if (asked.length === 0 && findings.length === 0) return <p>{say('compare.nothing')}</p>;
+  return (
+    <ul class="sh-found">
+      {asked.map((text) => (
+        <li key={text}>{text}</li>
+      ))}
+      {foldEyes(words, findings).map(({ rule, level, message }) => (
+        <li key={`${rule} ${message}`} class={`ws-finding ws-${level}`}>
+          <span class="ws-finding-title">
+            <Sign kind={LEVELS[level]} /> {say(`compare.${level}`)}:
+          </span>{' '}
+          {message}
+        </li>
+      ))}
+    </ul>
+  );
+}

@@ -1,0 +1,77 @@
+/**
+ * A worksheet opened with a pair: from a link, or one that is held in this browser, by its number in the fragment.
+ * Fills the worksheet and says what it did.
+ */
+import { BASKET } from '../../configurator/basket/basket.ts';
+import type { Entries } from '../../configurator/fields.ts';
+import { look } from '../../configurator/keeping/holding.ts';
+import { isLink, type LinkReading, readLink } from '../../configurator/keeping/link.ts';
+import { type NotHad, onlyOffered } from '../../configurator/keeping/offered.ts';
+import { type HeldPair, packagePart, privatePart, termsPart } from '../../configurator/keeping/parts.ts';
+import { ASIDE } from '../../configurator/keeping/setAside.ts';
+import type { Worksheet } from '../../configurator/worksheet.ts';
+import { shelves } from '../deviceShelf.ts';
+import { openDialog } from './Dialog.tsx';
+import { openedPair } from './held.ts';
+import { Opened } from './Opened.tsx';
+import { telling } from './pageTelling.ts';
+
+/** What a worksheet was opened with, for the shopper to be told. */
+export type Arrival =
+  | { readonly kind: 'link'; readonly link: LinkReading; readonly notHad: readonly NotHad[] }
+  | { readonly kind: 'pair'; readonly number: number; readonly notHad: readonly NotHad[] }
+  | { readonly kind: 'gone' };
+
+/** Fills the worksheet from the fragment of the address; nothing happens where it says nothing of a pair. */
+export async function arrive(sheet: Worksheet): Promise<void> {
+  const wasKept = sheet.kept.get();
+  const arrival = fill(sheet, location.hash);
+  if (arrival === null) return;
+  document.getElementById('worksheet')?.scrollIntoView();
+  const words = await telling(sheet);
+  openDialog({ class: 'sh-opened', heading: 'sh-opened', modal: false }, (close) => (
+    <Opened telling={words} arrival={arrival} wasKept={wasKept} filled={sheet.entries.get()} close={close} />
+  ));
+}
+
+function fill(sheet: Worksheet, fragment: string): Arrival | null {
+  if (isLink(fragment)) return fillFromLink(sheet, fragment);
+  const [, kind, number = ''] = /^#(pair|aside)-(\d{1,9})$/.exec(fragment) ?? [];
+  if (kind === undefined) return null;
+  const [pairs, terms] = kind === 'pair' ? basketPairs() : [look(shelves(), ASIDE).value ?? [], {}];
+  const at =
+    kind === 'pair' ? pairs.findIndex((one) => 'id' in one && one.id === Number(number)) : Number(number) - 1;
+  const held = pairs[at];
+  if (held === undefined || held.frame !== sheet.frame.id) return { kind: 'gone' };
+  const notHad = putOn(sheet, held, terms);
+  if (kind === 'aside') return null;
+  openedPair.set({ id: Number(number), number: at + 1 });
+  return { kind: 'pair', number: at + 1, notHad };
+}
+
+function basketPairs(): [readonly HeldPair[], Entries] {
+  const basket = look(shelves(), BASKET).value;
+  return [basket?.pairs ?? [], basket?.terms ?? {}];
+}
+
+/** Puts a held pair on the worksheet in the place of what stands there; what is kept on the device is left alone. */
+export function putOn(sheet: Worksheet, held: HeldPair, terms: Entries): readonly NotHad[] {
+  const { entries, notHad } = onlyOffered(held.entries, sheet.frame, sheet.data);
+  sheet.kept.set(false);
+  sheet.fill({ ...termsPart(sheet.entries.get()), ...terms, ...entries });
+  return notHad;
+}
+
+function fillFromLink(sheet: Worksheet, fragment: string): Arrival | null {
+  const link = readLink(fragment);
+  if (link === null || !link.ok) return link && { kind: 'link', link, notHad: [] };
+  const { entries, notHad } = onlyOffered(link.entries, sheet.frame, sheet.data);
+  const before = sheet.entries.get();
+  sheet.kept.set(false);
+  // One person's figures are never mixed with another's.
+  const rest = link.personal ? {} : privatePart(before);
+  sheet.fill({ ...packagePart(before), ...termsPart(before), ...rest, ...entries });
+  // A prescription is not left standing in the address.
+  if (link.personal) history.replaceState(history.state, '', location.pathname + location.search);
+  return { kind: 'link', link: { ...link, entries }, notHad };
+}

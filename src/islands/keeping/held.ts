@@ -1,0 +1,44 @@
+/** What the parts of a page share about the things that are held: how many, and which pair of the basket is open. */
+import { atom } from 'nanostores';
+import { BASKET } from '../../configurator/basket/basket.ts';
+import { drop, look } from '../../configurator/keeping/holding.ts';
+import { ASIDE } from '../../configurator/keeping/setAside.ts';
+import { forget, isDamaged } from '../../configurator/keeping.ts';
+import { shelves } from '../deviceShelf.ts';
+
+/** How many packages are set aside. */
+export const asideCount = atom(0);
+
+/** The pair of the basket that the worksheet was opened with; null: none. */
+export const openedPair = atom<{ readonly id: number; readonly number: number } | null>(null);
+
+/** Counts again what is held, and shows the pairs of the basket in the menu. */
+export function countHeld(): void {
+  asideCount.set(look(shelves(), ASIDE).value?.length ?? 0);
+  const pairs = look(shelves(), BASKET).value?.pairs.length ?? 0;
+  for (const link of document.querySelectorAll<HTMLElement>('a[data-count]')) {
+    // The plain name is kept beside the one with a count, so that a basket that is emptied has it back.
+    link.dataset['plain'] ??= link.textContent ?? '';
+    const { plain = '', count = '' } = link.dataset;
+    link.textContent = pairs === 0 ? plain : count.replace('{count}', String(pairs));
+  }
+}
+
+export type Thing = 'worksheet' | 'aside' | 'basket';
+
+/** The things of which something is there that can no longer be read. */
+export function damagedThings(): readonly Thing[] {
+  const all = shelves();
+  const damaged: Readonly<Record<Thing, boolean>> = {
+    worksheet: isDamaged(all.device),
+    aside: look(all, ASIDE).damaged,
+    basket: look(all, BASKET).damaged,
+  };
+  return (['worksheet', 'aside', 'basket'] as const).filter((name) => damaged[name]);
+}
+
+/** Removes one thing wherever it is held; false where the browser refuses to. */
+export function dropThing(name: Thing): boolean {
+  if (name === 'worksheet') return forget(shelves().device);
+  return drop(shelves(), name === 'aside' ? ASIDE : BASKET);
+}

@@ -1,0 +1,13 @@
+/** One frame as the engine needs it, for baskets and comparisons that hold it. */
+import { catalogue } from 'virtual:bevelbook/catalogue';
+import type { APIRoute, GetStaticPaths } from 'astro';
+
+export const getStaticPaths = (() =>
+  catalogue.frames.map((frame) => ({
+    params: { id: frame.id },
+    // Stories stay on their own pages.
+    props: { frame: { ...frame, story: '' } },
+  }))) satisfies GetStaticPaths;
+
+export const GET: APIRoute = ({ props }) =>
+  new Response(JSON.stringify(props['frame']), { headers: { 'content-type': 'application/json' } });
