@@ -4,6 +4,7 @@ import { useState } from 'preact/hooks';
 import type { Mark } from '../configurator/optionRows.ts';
 import type { Standing } from '../configurator/standing.ts';
 import { Findings } from './Findings.tsx';
+import { Showing } from './keeping/Showing.tsx';
 import { LensFigures } from './LensFigures.tsx';
 import { Sign } from './Mark.tsx';
 import { PriceLines } from './PriceLines.tsx';
@@ -62,6 +63,7 @@ export function Ticket() {
         <Findings />
         <LensFigures />
         {priced ? <PriceLines /> : <p class="ws-note">{t('ticket.noPrice')}</p>}
+        <Showing />
         <p class="ws-note">{t('advice')}</p>
         <p class="ws-note">{t('ticket.safety')}</p>
       </div>
