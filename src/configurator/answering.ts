@@ -27,8 +27,14 @@ export type Told =
       readonly view: DrawingsView;
       readonly compared: Compared | null;
     }
-  /** null: what it takes did not load. */
-  | { readonly serial: number; readonly kind: 'advice'; readonly pair: PairAnswer | null };
+  | {
+      readonly serial: number;
+      readonly kind: 'advice';
+      /** null: what it takes did not load. */
+      readonly pair: PairAnswer | null;
+      /** What frames are called, by id: the page knows only its own. */
+      readonly models: Readonly<Record<string, string>>;
+    };
 
 interface Ways {
   /** All frames that might be advised, this one among them, in the order of the shop. */
@@ -64,14 +70,15 @@ export function answerer(offer: Offer, tell: (told: Told) => void, { frames, qui
   async function advise(serial: number, request: QuoteRequest): Promise<void> {
     const loaded = await Promise.all([import('../quote/advice.ts'), frames()]).catch(() => null);
     if (latest !== serial) return;
-    if (loaded === null) return tell({ serial, kind: 'advice', pair: null });
+    if (loaded === null) return tell({ serial, kind: 'advice', pair: null, models: {} });
     const [{ adviceSteps }, all] = loaded;
     const whole = { ...offer, frames: all };
     const reply = quote(whole, request);
     if (!reply.ok) return;
+    const models = Object.fromEntries(all.map(({ id, model }) => [id, model]));
     const steps = adviceSteps(whole, request, reply.answer, 0);
     for (let step = steps.next(); ; step = steps.next()) {
-      if (step.done) return tell({ serial, kind: 'advice', pair: step.value });
+      if (step.done) return tell({ serial, kind: 'advice', pair: step.value, models });
       await rest(0);
       if (latest !== serial) return;
     }

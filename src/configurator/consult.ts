@@ -41,13 +41,14 @@ export function consult(worksheet: Worksheet, engine: Engine): () => void {
 
 function take(worksheet: Worksheet, told: Told): void {
   const { reports, drawings, advice, answer, priceFaults } = worksheet;
-  if (told.kind === 'advice') advice.set({ kind: told.pair === null ? 'failed' : 'given', pair: told.pair });
+  if (told.kind === 'advice')
+    advice.set({ kind: told.pair === null ? 'failed' : 'given', pair: told.pair, models: told.models });
   else if (told.kind === 'drawings') drawings.set({ view: told.view, compared: told.compared });
   else if (told.kind !== 'reply') reports.set({ ...reports.get(), [told.kind]: told.reports });
   else if (told.reply.ok) {
     const waits = !(told.reply.answer.pairs[0]?.findings ?? []).some(isAsking);
     priceFaults.set([]);
-    advice.set({ kind: waits ? 'waiting' : 'none', pair: null });
+    advice.set({ kind: waits ? 'waiting' : 'none', pair: null, models: {} });
     answer.set(told.reply.answer);
   } else priceFaults.set(told.reply.faults.map((fault) => toFieldFault(fault, NO_ROWS)));
 }

@@ -1,8 +1,9 @@
-/** The options of one kind as rows: what each is, whether it fits, why not, and what it changes. */
-import type { OptionText } from '../catalogue/limit.ts';
+/** The options of one kind as rows: what each is, whether it fits, why not, and what it gains and costs. */
+import type { OptionKind, OptionText } from '../catalogue/limit.ts';
 import { say } from '../catalogue/words.ts';
 import type { Finding } from '../quote/answer.ts';
-import type { LensChoice, OptionReport } from '../quote/options.ts';
+import type { LensChoice, OptionReport, ReportedChoice } from '../quote/options.ts';
+import type { TradeOff } from '../quote/tradeOff.ts';
 import { foldEyes } from './foldEyes.ts';
 import type { ShopData } from './shopData.ts';
 
@@ -15,19 +16,27 @@ export interface OptionRow {
   readonly summary: string;
   /** Colours of a tint's states, for a chip; empty for other options. */
   readonly colours: readonly string[];
-  /** Light that a tint lets through in its states, or that a coated face reflects: 0 to 1, from least to most. */
-  readonly shares: readonly number[];
+  /** Names of a tint's states, where it has several. */
+  readonly states: readonly string[];
   readonly mark: Mark;
   /** Sentences that tell this option from the present one: what stops it, or what only it would have to be minded for. */
   readonly reasons: readonly string[];
   /** Titles of what is to be minded with it as with the present one, which the ticket tells in full. */
   readonly minds: readonly string[];
-  /** Thickest edge of both lenses, mm. */
-  readonly thickestMm: number | null;
-  /** Both lenses, g. */
-  readonly massG: number | null;
+  /** Figures of both lenses with it; null while nothing was reported. */
+  readonly tradeOff: TradeOff | null;
   /** What choosing it adds to the total, minor units; null where there is no price. */
   readonly differenceMinor: number | null;
+  /** Kinds of the other chosen things that it does not go with. */
+  readonly excludes: readonly OptionKind[];
+  /** Against the present option, percent of its figure; null where there is nothing to compare. */
+  readonly claim: Claim | null;
+}
+
+/** How much thinner at the thickest edge and lighter than the present option, percent; below 0: thicker, heavier. */
+export interface Claim {
+  readonly thinnerPercent: number;
+  readonly lighterPercent: number;
 }
 
 /** Rules that ask for an entry say nothing against an option. */
@@ -36,45 +45,72 @@ const ASKING = ['prescription-incomplete', 'measurement-missing'];
 /** The kinds in the order of the sheet. A copy of the engine's list, which would bring the engine with it. */
 export const LENS_KINDS = ['design', 'material', 'tint', 'coating'] as const satisfies readonly LensChoice[];
 
-/** The shop's options of a kind. */
-const optionsOf = (data: ShopData, kind: LensChoice): readonly OptionText[] =>
-  ({ design: data.designs, material: data.materials, tint: data.tints, coating: data.coatings })[kind];
+/** The same with the blanks, which follow from the material. */
+export const REPORTED_KINDS = [
+  'design',
+  'material',
+  'blank',
+  'tint',
+  'coating',
+] as const satisfies readonly ReportedChoice[];
+
+/** The shop's options of a kind; blanks are named by the worksheet. */
+function optionsOf(
+  data: ShopData,
+  kind: ReportedChoice,
+): readonly Pick<OptionText, 'id' | 'name' | 'summary'>[] {
+  if (kind !== 'blank')
+    return { design: data.designs, material: data.materials, tint: data.tints, coating: data.coatings }[kind];
+  const text = (key: string) => say(data.words, `worksheet.option.blank.${key}`);
+  return ['auto', 'stock', 'surfaced'].map((id) => ({ id, name: text(id), summary: text(`${id}Text`) }));
+}
+
+/** What an option is called. */
+export const optionName = (data: ShopData, kind: ReportedChoice, id: string): string =>
+  optionsOf(data, kind).find((one) => one.id === id)?.name ?? id;
 
 /** One row an option, in the shop's order. */
 export function optionRows(
   data: ShopData,
-  kind: LensChoice,
+  kind: ReportedChoice,
   reports: readonly OptionReport[],
 ): readonly OptionRow[] {
-  const present = new Set(
-    reports.find(({ chosen }) => chosen)?.findings.map(({ rule, level }) => `${rule} ${level}`),
-  );
-  const isTold = ({ rule, level }: Finding) => present.has(`${rule} ${level}`);
+  const present = reports.find(({ chosen }) => chosen);
+  const told = new Set(present?.findings.map(({ rule, level }) => `${rule} ${level}`));
+  const isTold = ({ rule, level }: Finding) => told.has(`${rule} ${level}`);
   return optionsOf(data, kind).map(({ id, name, summary }) => {
     const report = reports.find((one) => one.id === id);
-    return { id, name, summary, ...declared(data, kind, id), ...judged(data, report, isTold) };
+    const states = kind === 'tint' ? (data.tints.find((one) => one.id === id)?.states ?? []) : [];
+    return {
+      id,
+      name,
+      summary,
+      colours: states.map(({ colour }) => colour),
+      states: states.length > 1 ? states.map((state) => state.name) : [],
+      ...judged(data, report, isTold),
+      claim: report === present ? null : claimOf(present?.tradeOff, report?.tradeOff),
+    };
   });
 }
 
-/** What is known of an option whatever the prescription. */
-function declared(data: ShopData, kind: LensChoice, id: string): Pick<OptionRow, 'colours' | 'shares'> {
-  if (kind === 'tint') {
-    const states = data.tints.find((one) => one.id === id)?.states ?? [];
-    const shares = states.map(({ transmittance }) => transmittance).sort((one, other) => one - other);
-    return { colours: states.map(({ colour }) => colour), shares };
-  }
-  const left = kind === 'coating' ? data.coatings.find((one) => one.id === id)?.residualReflectance : null;
-  return { colours: [], shares: left === null || left === undefined ? [] : [left] };
+/** Whole percents; null where either has no lens, or nothing differs by as much as one. */
+function claimOf(present: TradeOff | null | undefined, other: TradeOff | null | undefined): Claim | null {
+  const less = (from: number | null | undefined, to: number | null | undefined) =>
+    from && to ? Math.round((100 * (from - to)) / from) || 0 : null;
+  const thinnerPercent = less(present?.thickestMm, other?.thickestMm);
+  const lighterPercent = less(present?.massG, other?.massG);
+  if (thinnerPercent === null || lighterPercent === null) return null;
+  return thinnerPercent === 0 && lighterPercent === 0 ? null : { thinnerPercent, lighterPercent };
 }
 
 function judged(
   { words }: ShopData,
   report: OptionReport | undefined,
   isTold: (finding: Finding) => boolean,
-): Omit<OptionRow, 'id' | 'name' | 'summary' | 'colours' | 'shares'> {
+): Pick<OptionRow, 'mark' | 'reasons' | 'minds' | 'tradeOff' | 'differenceMinor' | 'excludes'> {
   if (report === undefined)
-    return { mark: 'open', reasons: [], minds: [], thickestMm: null, massG: null, differenceMinor: null };
-  const { thickestMm, massG, differenceMinor } = report;
+    return { mark: 'open', reasons: [], minds: [], tradeOff: null, differenceMinor: null, excludes: [] };
+  const { thickestMm, tradeOff, differenceMinor, excludes } = report;
   const findings = foldEyes(words, report.findings).filter(({ rule }) => !ASKING.includes(rule));
   const stops = findings.filter(({ level }) => level === 'stop');
   const cautions = findings.filter(({ level }) => level === 'caution');
@@ -85,9 +121,9 @@ function judged(
     mark: markOf(stops.length, cautions.length, thickestMm),
     reasons: telling.map(({ message }) => message),
     minds: [...new Set(titles)],
-    thickestMm,
-    massG,
+    tradeOff,
     differenceMinor,
+    excludes,
   };
 }
 
@@ -95,19 +131,4 @@ function markOf(stops: number, cautions: number, thickestMm: number | null): Mar
   if (stops > 0) return 'refused';
   if (thickestMm === null) return 'open';
   return cautions > 0 ? 'care' : 'fits';
-}
-
-/** Which figures tell the rows apart; a column of the same figure, or of none, says nothing. */
-export function tellingColumns(rows: readonly OptionRow[]): {
-  readonly thickest: boolean;
-  readonly mass: boolean;
-  readonly shares: boolean;
-} {
-  const differ = (values: readonly (number | null)[]) =>
-    new Set(values.filter((value) => value !== null)).size > 1;
-  return {
-    thickest: differ(rows.map(({ thickestMm }) => thickestMm)),
-    mass: differ(rows.map(({ massG }) => massG)),
-    shares: rows.some(({ shares }) => shares.length > 0),
-  };
 }

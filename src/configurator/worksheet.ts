@@ -29,6 +29,8 @@ export interface WorksheetSource {
 export interface Advice {
   readonly kind: 'none' | 'waiting' | 'given' | 'failed';
   readonly pair: PairAnswer | null;
+  /** What the frames that it leads to are called, by id. */
+  readonly models: Readonly<Record<string, string>>;
 }
 
 /** Drawings of the present package, and the option that they are laid over. */
@@ -57,7 +59,7 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
   const reports = atom<Reports>(opening.reports);
   const priceFaults = atom<readonly FieldFault[]>([]);
   const engineFailed = atom(false);
-  const advice = atom<Advice>({ kind: 'none', pair: null });
+  const advice = atom<Advice>({ kind: 'none', pair: null, models: {} });
   const drawings = atom<Drawn | null>(null);
   const applied = atom<Applied | null>(null);
   // Whether somebody can see the drawings; what is pointed at; what was chosen to compare with.

@@ -10,7 +10,10 @@ import { idOf, useSheet } from './sheet.ts';
 
 const SIGNS = { stop: 'refused', caution: 'care', note: 'open' } as const;
 
-export function Findings() {
+type Parts = typeof import('./Advice.tsx');
+
+/** `parts`: what advice is drawn with, once it was loaded. */
+export function Findings({ parts }: { readonly parts: Parts | null }) {
   const sheet = useSheet();
   const { t, data } = sheet;
   const { faults, needs, findings } = useStore(sheet.standing);
@@ -41,7 +44,11 @@ export function Findings() {
       )}
       <ul class="ws-findings">
         {foldEyes(data.words, findings).map((finding) => (
-          <FindingItem key={`${finding.rule} ${finding.eye} ${finding.message}`} finding={finding} />
+          <FindingItem
+            key={`${finding.rule} ${finding.eye} ${finding.message}`}
+            finding={finding}
+            parts={parts}
+          />
         ))}
       </ul>
     </>
@@ -66,7 +73,7 @@ function FieldLink({ field }: { readonly field: Field }) {
   );
 }
 
-function FindingItem({ finding }: { readonly finding: Finding }) {
+function FindingItem({ finding, parts }: { readonly finding: Finding; readonly parts: Parts | null }) {
   const { t, data } = useSheet();
   const { rule, level, message } = finding;
   return (
@@ -80,6 +87,7 @@ function FindingItem({ finding }: { readonly finding: Finding }) {
         <summary>{t('ticket.why')}</summary>
         <p>{say(data.words, `rule.${rule}.why`)}</p>
       </details>
+      {parts && level !== 'note' && <parts.Remedies finding={finding} />}
     </li>
   );
 }

@@ -21,8 +21,8 @@ export function Sign({ kind }: { readonly kind: Kind }) {
 export function Mark({ kind }: { readonly kind: Kind }) {
   const { t } = useSheet();
   return (
-    <p class={`ws-mark ws-${kind}`}>
+    <span class={`ws-mark ws-${kind}`}>
       <Sign kind={kind} /> {t(`option.${kind}`)}
-    </p>
+    </span>
   );
 }

@@ -12,6 +12,7 @@ import { Status } from './Status.tsx';
 import { sentenceOf } from './sentence.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
+import { useLater } from './useLater.ts';
 
 const SIGNS: Readonly<Record<Standing['kind'], Mark>> = {
   mend: 'care',
@@ -28,6 +29,9 @@ export function Ticket() {
   const { price } = useStore(sheet.answer);
   const failed = useStore(sheet.engineFailed);
   const figures = useFigures();
+  const advice = useStore(sheet.advice);
+  const loaded = useLater(() => import('./Advice.tsx'), advice.kind !== 'none');
+  const parts = loaded === 'failed' ? null : loaded;
   const [open, setOpen] = useState(false);
   const priced = useStore(sheet.priceFaults).length === 0;
   return (
@@ -60,7 +64,11 @@ export function Ticket() {
       <Status />
       <div class="ws-ticket-body" id="ws-ticket-body">
         {failed && <p class="ws-failed">{t('failed', { email: data.shop.contact.email })}</p>}
-        <Findings />
+        {parts && <parts.Applied />}
+        {parts && standing.kind === 'refused' && <parts.WayOut state={advice} />}
+        {loaded === 'failed' && <p class="ws-note">{t('instead.failed')}</p>}
+        <Findings parts={parts} />
+        {parts && <parts.Alternatives />}
         <LensFigures />
         {priced ? <PriceLines /> : <p class="ws-note">{t('ticket.noPrice')}</p>}
         <Showing />

@@ -2,7 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import type { ComponentChild } from 'preact';
 import { USES } from '../catalogue/design.ts';
-import { LENS_KINDS } from '../configurator/optionRows.ts';
+import { REPORTED_KINDS } from '../configurator/optionRows.ts';
 import type { Worksheet as Stores } from '../configurator/worksheet.ts';
 import { WEARERS } from '../quote/request.ts';
 import { Choice } from './Choice.tsx';
@@ -11,6 +11,7 @@ import { Keeping } from './Keeping.tsx';
 import { Measures } from './Measures.tsx';
 import { OptionList } from './OptionList.tsx';
 import { Prescription } from './Prescription.tsx';
+import { Show } from './Show.tsx';
 import { Sheet, useSheet } from './sheet.ts';
 import { Terms } from './Terms.tsx';
 import { Ticket } from './Ticket.tsx';
@@ -38,7 +39,8 @@ export function Worksheet({ stores, front }: Props) {
         <People />
         <Prescription />
         <Measures />
-        {LENS_KINDS.map((kind) => (
+        <Show />
+        {REPORTED_KINDS.map((kind) => (
           <OptionList key={kind} kind={kind} />
         ))}
         <Terms />

@@ -46,11 +46,9 @@ export function figuresIn({ t, shop: { language, currency, currencyDigits } }: W
     number: (value: number, digits: number) => decimal(language, 0, digits, value),
     dioptre: (value: number) => `${fixed(value, 2)} ${t('unit.dioptre')}`,
     prism: (value: number) => `${fixed(value, 2)} ${t('unit.prism')}`,
-    /** One share, or the least to the most of several. */
-    percents: (shares: readonly number[]) => {
-      const ends = [shares[0] ?? 0, shares.at(-1) ?? 0].map((share) => decimal(language, 0, 1, share * 100));
-      return `${[...new Set(ends)].join('\u2013')}\u00a0%`;
-    },
+    fixed,
+    /** Percent to 0.1. */
+    percent: (value: number) => `${fixed(value, 1)}\u00a0%`,
     /** What a choice adds to the total; null where there is no price. */
     difference: (minor: number | null) =>
       minor === null ? null : minor === 0 ? t('option.same') : `${minor > 0 ? '+' : ''}${money(minor)}`,

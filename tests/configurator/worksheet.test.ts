@@ -151,14 +151,14 @@ describe('createWorksheet', () => {
     await settle();
     const { request } = sheet.read.get();
     const reply = quoteWithAdvice(shop, request);
-    expect(sheet.advice.get()).toEqual({ kind: 'given', pair: reply.ok && reply.answer.pairs[0] });
+    expect(sheet.advice.get()).toMatchObject({ kind: 'given', pair: reply.ok && reply.answer.pairs[0] });
   });
 
   it('advises nothing while an entry is still asked for', async () => {
     const { sheet, settle } = openSheet('whimbrel');
     sheet.enter('right.sphere', '-9.50');
     await settle();
-    expect(sheet.advice.get()).toEqual({ kind: 'none', pair: null });
+    expect(sheet.advice.get()).toMatchObject({ kind: 'none', pair: null });
   });
 
   it('makes the changes of advice as the engine means them, and takes them back', async () => {
