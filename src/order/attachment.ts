@@ -1,7 +1,7 @@
 /** Pictures and PDFs of a prescription: told by their first bytes, never by their name; limited in size and number. */
 import { toBase64 } from './base64.ts';
 import type { Attachment, AttachmentType } from './order.ts';
-import { plainText } from './text.ts';
+import { plainLine } from './text.ts';
 
 /** Bytes of all attachments of an order together. */
 export const MOST_ATTACHED_BYTES = 12_000_000;
@@ -47,5 +47,5 @@ export function attach(name: string, bytes: Uint8Array, takenBytes: number): Att
   if (takenBytes + bytes.length > MOST_ATTACHED_BYTES) return 'too-large';
   const type = attachmentType(bytes);
   if (type === null) return 'type';
-  return { name: plainText(name).slice(0, MOST_NAME_LETTERS), type, base64: toBase64(bytes) };
+  return { name: plainLine(name).slice(0, MOST_NAME_LETTERS), type, base64: toBase64(bytes) };
 }

