@@ -2,12 +2,15 @@
 import { useStore } from '@nanostores/preact';
 import { useRef, useState } from 'preact/hooks';
 import { forgetAll } from '../configurator/keeping/forgetAll.ts';
-import { hold, look } from '../configurator/keeping/holding.ts';
-import { ASIDE } from '../configurator/keeping/setAside.ts';
 import { forget, keep } from '../configurator/keeping.ts';
 import { deviceShelf, shelves } from './deviceShelf.ts';
-import { countHeld, openedPair } from './keeping/held.ts';
+import { isAnythingHeld, openedPair } from './keeping/heldState.ts';
 import { useSheet } from './sheet.ts';
+
+/** Uses the part that reads held pairs, which few visitors need. */
+function withHeld(use: (held: typeof import('./keeping/held.ts')) => void): void {
+  import('./keeping/held.ts').then(use, (error) => console.error(error));
+}
 
 export function Keeping() {
   const sheet = useSheet();
@@ -17,17 +20,16 @@ export function Keeping() {
   const [told, tell] = useState<'refused' | 'done' | null>(null);
   const tick = (on: boolean) => {
     const done = on ? keep(deviceShelf(), sheet.frame.id, sheet.entries.get()) : forget(deviceShelf());
-    // What is set aside holds the same prescription, and goes where the tick says.
-    const { value } = look(shelves(), ASIDE);
-    if (done && value !== null) hold(shelves(), ASIDE, value, on);
+    if (done && isAnythingHeld()) withHeld(({ moveAside }) => moveAside(on));
     sheet.kept.set(on && done);
     tell(done ? null : 'refused');
   };
   const forgetEverything = () => {
     sheet.clear();
     openedPair.set(null);
+    const held = isAnythingHeld();
     const done = forgetAll(shelves());
-    countHeld();
+    if (held) withHeld(({ countHeld }) => countHeld());
     dialog.current?.close();
     tell(done ? 'done' : 'refused');
   };

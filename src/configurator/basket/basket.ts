@@ -1,6 +1,7 @@
 /** The basket: several pairs and the terms of the order. Nothing of it is judged here. */
 
 import type { Entries } from '../fields.ts';
+import { BASKET_KEY } from '../keeping/heldKeys.ts';
 import { readHeldPair } from '../keeping/heldPair.ts';
 import type { Holding } from '../keeping/holding.ts';
 import { type HeldPair, isTerms, packagePart, termsPart } from '../keeping/parts.ts';
@@ -23,7 +24,7 @@ export interface Basket {
 export const NO_BASKET: Basket = { pairs: [], terms: {} };
 
 export const BASKET: Holding<Basket> = {
-  key: 'bevelbook.basket.1',
+  key: BASKET_KEY,
   read: (json) => {
     if (!isRecord(json) || !Array.isArray(json['pairs'])) return null;
     const pairs = json['pairs'].map(readPair);

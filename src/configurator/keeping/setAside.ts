@@ -1,5 +1,6 @@
 /** Packages set aside to be compared: up to three, each once. */
 
+import { ASIDE_KEY } from './heldKeys.ts';
 import { readHeldPair } from './heldPair.ts';
 import type { Holding } from './holding.ts';
 import type { HeldPair } from './parts.ts';
@@ -7,7 +8,7 @@ import type { HeldPair } from './parts.ts';
 export const MOST_ASIDE = 3;
 
 export const ASIDE: Holding<readonly HeldPair[]> = {
-  key: 'bevelbook.aside.1',
+  key: ASIDE_KEY,
   read: (json) => {
     if (!Array.isArray(json)) return null;
     const pairs = json.map(readHeldPair);

@@ -9,7 +9,8 @@ import type { Worksheet } from '../../configurator/worksheet.ts';
 import { shelves } from '../deviceShelf.ts';
 import { putOn } from './arrive.tsx';
 import { CompareTable } from './CompareTable.tsx';
-import { countHeld, openedPair } from './held.ts';
+import { countHeld } from './held.ts';
+import { openedPair } from './heldState.ts';
 import type { PairsEngine } from './pairsEngine.ts';
 import type { Telling } from './telling.ts';
 

@@ -5,14 +5,14 @@ import { useEffect, useState } from 'preact/hooks';
 import { type Slots, say } from '../../catalogue/words.ts';
 import { useSheet } from '../sheet.ts';
 import type { acts } from './acts.tsx';
-import { asideCount, countHeld, damagedThings, openedPair } from './held.ts';
+import { asideCount, isAnythingHeld, openedPair } from './heldState.ts';
 
 type Act = keyof typeof acts;
 
 export function Showing() {
   const sheet = useSheet();
   const t = (key: string, slots?: Slots) => say(sheet.data.words, `showing.${key}`, slots);
-  const count = useStore(asideCount);
+  const aside = useStore(asideCount);
   const opened = useStore(openedPair);
   const [told, setTold] = useState<ComponentChildren>(null);
   const act = async (name: Act) => {
@@ -24,8 +24,7 @@ export function Showing() {
     }
   };
   useEffect(() => {
-    countHeld();
-    if (damagedThings().length > 0) void act('dropDamaged');
+    if (isAnythingHeld()) void act('count');
   }, []);
   const button = (name: Act, label: string) => (
     <button type="button" class="ws-button" onClick={() => void act(name)}>
@@ -47,7 +46,7 @@ export function Showing() {
           </>
         )}
         {button('setAside', t('aside'))}
-        {button('compare', count === 0 ? t('compare') : t('compareCount', { count }))}
+        {button('compare', aside === 0 ? t('compare') : t('compareCount', { count: aside }))}
         {button('link', t('link'))}
       </div>
       <div class="sh-told" role="status">

@@ -7,7 +7,8 @@ import { ASIDE, MOST_ASIDE, setAside } from '../../configurator/keeping/setAside
 import type { Worksheet } from '../../configurator/worksheet.ts';
 import { PutTold } from '../basket/PutTold.tsx';
 import { shelves } from '../deviceShelf.ts';
-import { countHeld, damagedThings, dropThing, openedPair } from './held.ts';
+import { countHeld, damagedThings, dropThing } from './held.ts';
+import { openedPair } from './heldState.ts';
 import { openLink } from './LinkDialog.tsx';
 import { openComparison } from './openComparison.tsx';
 import { telling } from './pageTelling.ts';
@@ -64,8 +65,10 @@ const link: Act = async (sheet) => {
   return null;
 };
 
-/** Removes what can no longer be read, and says so. */
-const dropDamaged: Act = async (sheet) => {
+/** Counts what is held; removes what can no longer be read, and says so. */
+const count: Act = async (sheet) => {
+  countHeld();
+  if (damagedThings().length === 0) return null;
   const words = await telling(sheet);
   return damagedThings()
     .filter((name) => dropThing(name))
@@ -73,4 +76,4 @@ const dropDamaged: Act = async (sheet) => {
     .join(' ');
 };
 
-export const acts = { put: putPair, putBack, setAside: putAside, compare, link, dropDamaged } as const;
+export const acts = { put: putPair, putBack, setAside: putAside, compare, link, count } as const;

@@ -12,7 +12,7 @@ import { ASIDE } from '../../configurator/keeping/setAside.ts';
 import type { Worksheet } from '../../configurator/worksheet.ts';
 import { shelves } from '../deviceShelf.ts';
 import { openDialog } from './Dialog.tsx';
-import { openedPair } from './held.ts';
+import { openedPair } from './heldState.ts';
 import { Opened } from './Opened.tsx';
 import { telling } from './pageTelling.ts';
 

@@ -1,16 +1,10 @@
-/** What the parts of a page share about the things that are held: how many, and which pair of the basket is open. */
-import { atom } from 'nanostores';
+/** Counts the pairs that are held, and removes what cannot be read. */
 import { BASKET } from '../../configurator/basket/basket.ts';
-import { drop, look } from '../../configurator/keeping/holding.ts';
+import { drop, hold, look } from '../../configurator/keeping/holding.ts';
 import { ASIDE } from '../../configurator/keeping/setAside.ts';
 import { forget, isDamaged } from '../../configurator/keeping.ts';
 import { shelves } from '../deviceShelf.ts';
-
-/** How many packages are set aside. */
-export const asideCount = atom(0);
-
-/** The pair of the basket that the worksheet was opened with; null: none. */
-export const openedPair = atom<{ readonly id: number; readonly number: number } | null>(null);
+import { asideCount } from './heldState.ts';
 
 /** Counts again what is held, and shows the pairs of the basket in the menu. */
 export function countHeld(): void {
@@ -24,7 +18,7 @@ export function countHeld(): void {
   }
 }
 
-export type Thing = 'worksheet' | 'aside' | 'basket';
+type Thing = 'worksheet' | 'aside' | 'basket';
 
 /** The things of which something is there that can no longer be read. */
 export function damagedThings(): readonly Thing[] {
@@ -41,4 +35,10 @@ export function damagedThings(): readonly Thing[] {
 export function dropThing(name: Thing): boolean {
   if (name === 'worksheet') return forget(shelves().device);
   return drop(shelves(), name === 'aside' ? ASIDE : BASKET);
+}
+
+/** Puts what is set aside where the tick of the worksheet says: it holds the same prescription. */
+export function moveAside(onDevice: boolean): void {
+  const { value } = look(shelves(), ASIDE);
+  if (value !== null) hold(shelves(), ASIDE, value, onDevice);
 }
