@@ -4,9 +4,7 @@
  * Control characters besides tab and line feed, halves of a character, spaces without width, and the marks that
  * embed or override the direction of writing: with them a text reads otherwise than it is stored.
  */
-// biome-ignore lint/suspicious/noControlCharactersInRegex: these are the ones that are not wanted
-const UNWANTED =
-  /[\u0000-\u0008\u000b-\u001f\u007f-\u009f\u200b\u202a-\u202e\u2060\u2066-\u2069\ufeff]|\p{Surrogate}/gu;
+const UNWANTED = /(?![\t\n])\p{Cc}|[\u200b\u202a-\u202e\u2060\u2066-\u2069\ufeff]|\p{Surrogate}/gu;
 
 /** Whether the text holds none of these. */
 export const isPlainText = (text: string): boolean => text.search(UNWANTED) === -1;
