@@ -75,16 +75,17 @@ function powerEntries(order: LensOrder): RecordEntry[] {
   ];
 }
 
-function placeEntries({ situation }: JudgedPair, order: LensOrder): RecordEntry[] {
+function placeEntries({ situation, resolved }: JudgedPair, order: LensOrder): RecordEntry[] {
   const height = (yMm: number) => yMm + situation.frame.bMm / 2;
   const both = (label: string, text: string) => ({ label, fields: [text] });
-  const { vertexDistanceMm, tiltDeg, frame } = situation;
+  const { tiltDeg, frame } = situation;
+  const wornMm = resolved.request.fit?.vertexDistance ?? null;
   return [
     pair(order, 'IPD', 2, ({ worked }) => worked.pdMm),
     pair(order, 'NPD', 2, ({ worked }) => worked.nearPdMm),
     pair(order, 'OCHT', 2, ({ worked }) => height((worked.cross ?? worked.reference).yMm)),
     pair(order, 'SEGHT', 2, ({ worked }) => worked.segmentTop && height(worked.segmentTop.yMm)),
-    both('BVD', vertexDistanceMm === null ? '?' : vertexDistanceMm.toFixed(1)),
+    both('BVD', wornMm === null ? '?' : wornMm.toFixed(1)),
     both('PANTO', tiltDeg.toFixed(1)),
     both('ZTILT', frame.faceFormDeg.toFixed(1)),
   ];

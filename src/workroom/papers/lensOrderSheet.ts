@@ -112,7 +112,8 @@ const sign = (eye: Eye) => (eye === 'right' ? 1 : -1);
 
 function frame(context: PaperContext, pair: PaperPair): Markup {
   const { t } = context;
-  const { frame: measures, vertexDistanceMm, tiltDeg } = pair.judged.situation;
+  const { frame: measures, tiltDeg } = pair.judged.situation;
+  const wornMm = pair.judged.resolved.request.fit?.vertexDistance ?? null;
   const shown = facts([
     [t('frame.frame'), frameName(context, pair)],
     [t('frame.mounting'), t(`mounting.${measures.mounting}`)],
@@ -123,7 +124,7 @@ function frame(context: PaperContext, pair: PaperPair): Markup {
     [t('frame.curve'), measures.frameCurveD === null ? t('unknown') : dioptres(measures.frameCurveD)],
     [t('fit.faceForm'), `${millimetres(measures.faceFormDeg)}°`],
     [t('fit.tilt'), `${millimetres(tiltDeg)}°`],
-    [t('fit.worn'), vertexDistanceMm === null ? t('unknown') : `${millimetres(vertexDistanceMm)} mm`],
+    [t('fit.worn'), wornMm === null ? t('unknown') : `${millimetres(wornMm)} mm`],
   ]);
   return html`<div class="strip">${shown}</div>`;
 }
