@@ -9,13 +9,8 @@ import { type OptionReport, optionReports, REPORTED_CHOICES, type ReportedChoice
 import { quote } from '../quote/quote.ts';
 import type { QuoteRequest } from '../quote/request.ts';
 import type { DrawingsView } from '../quote/view/drawings.ts';
+import type { Compared } from './drawn.ts';
 import { isAsking } from './standing.ts';
-
-/** An option whose lenses are drawn beside the present ones. */
-export interface Compared {
-  readonly kind: ReportedChoice;
-  readonly id: string;
-}
 
 /** What comes back for a request; `serial` tells which. */
 export type Told =

@@ -1,6 +1,7 @@
 /** Keeps a worksheet answered: each change of what is asked goes to the engine, and the newest answer comes back. */
 import type { QuoteRequest } from '../quote/request.ts';
-import type { Compared, Told } from './answering.ts';
+import type { Told } from './answering.ts';
+import type { Compared } from './drawn.ts';
 import { toFieldFault } from './fieldFault.ts';
 import { isAsking } from './standing.ts';
 import type { Worksheet } from './worksheet.ts';

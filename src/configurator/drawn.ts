@@ -1,10 +1,16 @@
 /** The drawings of what a worksheet asks for, beside an option in place of the present one. */
 import type { Offer } from '../catalogue/catalogue.ts';
+import type { ReportedChoice } from '../quote/options.ts';
 import type { PairRequest, QuoteRequest } from '../quote/request.ts';
 import { resolvePair } from '../quote/resolve.ts';
 import { situate } from '../quote/situation.ts';
 import { type DrawingsView, drawingsView } from '../quote/view/drawings.ts';
-import type { Compared } from './answering.ts';
+
+/** An option whose lenses are drawn beside the present ones. */
+export interface Compared {
+  readonly kind: ReportedChoice;
+  readonly id: string;
+}
 
 /** The view of the one pair of a request; null where its names are not known. */
 export function drawn(offer: Offer, request: QuoteRequest, compared: Compared | null): DrawingsView | null {

@@ -2,7 +2,7 @@
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Frame } from '../catalogue/frame.ts';
 import type { QuoteRequest } from '../quote/request.ts';
-import type { Compared } from './answering.ts';
+import type { Compared } from './drawn.ts';
 import { type PackedFrame, unpackFrame } from './framePack.ts';
 
 /** What the page sends. */

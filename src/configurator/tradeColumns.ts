@@ -79,7 +79,10 @@ export function tradeOf(rows: readonly OptionRow[]): Trade {
   return { columns, alike };
 }
 
-/** Best and worst among the options that can be made, where they differ; several may share a place. */
+/**
+ * Best and worst among the options that can be made, where they differ. A few may share a place; one that most of
+ * them share tells nothing of any.
+ */
 function ranked(
   rows: readonly OptionRow[],
   values: readonly (readonly number[])[],
@@ -88,10 +91,11 @@ function ranked(
   const able = values.flatMap((one, at) => (rows[at]?.mark === 'refused' ? [] : one.slice(0, 1)));
   const [least, most] = [Math.min(...able), Math.max(...able)];
   const ends: readonly [Rank, Rank] = better === 'less' ? ['best', 'worst'] : ['worst', 'best'];
+  const tells = (end: number) => 2 * able.filter((value) => value === end).length <= able.length;
   return values.map((one, at) => {
     const [value] = one;
     const counts = better !== null && value !== undefined && rows[at]?.mark !== 'refused' && least < most;
-    const rank = !counts ? null : value === least ? ends[0] : value === most ? ends[1] : null;
-    return { values: one, rank };
+    if (!counts || (value !== least && value !== most) || !tells(value)) return { values: one, rank: null };
+    return { values: one, rank: value === least ? ends[0] : ends[1] };
   });
 }

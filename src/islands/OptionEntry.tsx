@@ -75,7 +75,7 @@ function Said({ kind, row, id }: Pick<Props, 'kind' | 'row'> & { readonly id: st
       ))}
       {excluded.length > 0 && `${t('trade.excludes', { names: excluded.join(', ') })} `}
       {row.minds.length > 0 && `${t('option.minds', { titles: row.minds.join(', ') })} `}
-      {row.claim && <strong>{`${claim(row.claim)} `}</strong>}
+      {row.claim && <span class="ws-claim">{`${claim(row.claim)} `}</span>}
       {states && `${states} `}
       {row.summary}{' '}
       {kind !== 'blank' && (

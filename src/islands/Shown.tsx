@@ -63,7 +63,7 @@ function One({ shown, drawn: { view, compared } }: { readonly shown: Drawing; re
           />
         );
   }
-  return <p class="ws-note">{t('drawing.noLens')}</p>;
+  return <p class="ws-note">{tell.d('noLens')}</p>;
 }
 
 /** Chooses what to compare with; what is pointed at in the lists goes before it. */

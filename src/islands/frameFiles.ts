@@ -1,22 +1,23 @@
 /** The frames that advice may lead to, one file for each group of them; a file's name changes with its content. */
-import { createHash } from 'node:crypto';
 import { catalogue } from 'virtual:bevelbook/catalogue';
 import type { Frame } from '../catalogue/frame.ts';
 import { frameGroup, packFrame } from '../configurator/framePack.ts';
+import { contentDigest } from './contentDigest.ts';
 
 interface FrameFile {
-  /** The first part of the content's digest. */
   readonly digest: string;
   readonly text: string;
 }
 
-function fileOf(frames: readonly Frame[]): FrameFile {
+async function fileOf(frames: readonly Frame[]): Promise<FrameFile> {
   const text = JSON.stringify(frames.map(packFrame));
-  return { digest: createHash('sha256').update(text).digest('hex').slice(0, 16), text };
+  return { digest: await contentDigest(text), text };
 }
 
 const groups = Map.groupBy(catalogue.frames, frameGroup);
-const files = new Map([...groups].map(([group, frames]) => [group, fileOf(frames)]));
+const files = new Map(
+  await Promise.all([...groups].map(async ([group, frames]) => [group, await fileOf(frames)] as const)),
+);
 
 /** Every file, once. */
 export const frameFiles: readonly FrameFile[] = [...files.values()];

@@ -4,10 +4,8 @@
  * distance lenses because they are thin. Every package of the frame is looked at; none is guessed.
  */
 import type { Offer } from '../catalogue/catalogue.ts';
-import type { Coating } from '../catalogue/coating.ts';
-import type { Material } from '../catalogue/material.ts';
 import { say } from '../catalogue/words.ts';
-import { reflectancePerSurface } from '../optics/reflection.ts';
+import { reflectedPercent } from '../rules/lensLight.ts';
 import { round1, round2 } from '../rules/round.ts';
 import type { Alternative } from './answer.ts';
 import { changeName, type PackageChange } from './change.ts';
@@ -109,22 +107,6 @@ const MEASURES: Readonly<Record<AlternativeAim, Measure>> = {
   'least-reflecting': ({ situation }) => reflectedPercent(situation),
   cheapest: ({ totalMinor }) => totalMinor,
 };
-
-/** Light that both faces of a lens throw back, percent to 0.01: the sum of the two, inner reflections left out. */
-export function reflectedPercent({
-  material,
-  coating,
-}: {
-  readonly material: Pick<Material, 'ne'>;
-  readonly coating: Pick<Coating, 'faces' | 'residualReflectance'> | null;
-}): number {
-  const bare = reflectancePerSurface(material.ne);
-  const coated = coating?.residualReflectance ?? bare;
-  const faces = coating?.faces ?? 'none';
-  const front = faces === 'both' ? coated : bare;
-  const back = faces === 'none' ? bare : coated;
-  return round2(100 * (front + back));
-}
 
 function changesBetween(present: Package, other: Package): readonly PackageChange[] {
   return (['design', 'material', 'coating', 'tint'] as const).flatMap((kind) =>

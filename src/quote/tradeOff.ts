@@ -1,9 +1,8 @@
 /** What an option gains and costs beside another, apart from its price: figures of this prescription in this frame. */
 import { fringesPrism } from '../rules/colourFringes.ts';
-import { lensLightPercent } from '../rules/lensLight.ts';
+import { lensLightPercent, reflectedPercent } from '../rules/lensLight.ts';
 import { round1 } from '../rules/round.ts';
 import type { LensSituation, Situation } from '../rules/situation.ts';
-import { reflectedPercent } from './alternatives.ts';
 import { sharpAngles } from './sharpAngle.ts';
 
 export interface TradeOff {

@@ -2,7 +2,7 @@ import type { Coating } from '../catalogue/coating.ts';
 import type { Material } from '../catalogue/material.ts';
 import type { TintState } from '../catalogue/tint.ts';
 import { allReflectionsTransmittance, reflectancePerSurface } from '../optics/reflection.ts';
-import { round1 } from './round.ts';
+import { round1, round2 } from './round.ts';
 
 /**
  * Light that a finished lens lets through in one state of its tint, percent to 0.1: the tint inside, reflections at
@@ -27,4 +27,16 @@ export function lensFaces(
   const coated = coating?.residualReflectance ?? bare;
   const faces = coating?.faces ?? 'none';
   return { front: faces === 'both' ? coated : bare, back: faces === 'none' ? bare : coated };
+}
+
+/** Light that both faces of a lens throw back, percent to 0.01: the sum of the two, inner reflections left out. */
+export function reflectedPercent({
+  material,
+  coating,
+}: {
+  readonly material: Pick<Material, 'ne'>;
+  readonly coating: Pick<Coating, 'faces' | 'residualReflectance'> | null;
+}): number {
+  const { front, back } = lensFaces(material, coating);
+  return round2(100 * (front + back));
 }
