@@ -50,9 +50,6 @@ export function readEntries(entries: Entries, given: ReadingFor): ReadEntries {
   };
 }
 
-/** Lenses are not judged in a frame that only stands in. */
-const NO_POWERS = { right: {}, left: {} };
-
 function readPair(
   entries: Entries,
   choices: Choices,
@@ -70,7 +67,8 @@ function readPair(
   const pair: PairRequest = {
     ...(own === null ? { frame: frame.id, size, colourway } : { frame: own.frame }),
     wearer,
-    prescription: lenses.use === 'none' ? null : waits ? NO_POWERS : prescription,
+    prescription: lenses.use === 'none' ? null : prescription,
+    // Without measurements no lens is made in a frame that only stands in.
     fit: waits ? {} : fit,
     lenses: blank === 'auto' ? lenses : { ...lenses, blank },
   };

@@ -23,6 +23,8 @@ export interface Paste {
   readonly kind: 'read' | 'contact-lens';
   /** Whole eyes as read; an absent one is not in the text, or not understood. */
   readonly eyes: WrittenPrescription;
+  /** Eyes that the text names and that were not understood to their end. */
+  readonly unread: readonly Eye[];
   /** The fields that the text fills; those of an eye that it leaves empty are empty texts. */
   readonly entries: Entries;
   /** In the order of the text, without overlap. */
@@ -36,16 +38,16 @@ export function readPaste(text: string): Paste {
   const figures = contactLensFigures(text);
   if (figures.length > 0) {
     const marks = figures.map((span) => ({ ...span, kind: 'contact-lens' as const, expected: null }));
-    return { kind: 'contact-lens', eyes: NOTHING, entries: {}, marks: apart(marks) };
+    return { kind: 'contact-lens', eyes: NOTHING, unread: [], entries: {}, marks: apart(marks) };
   }
   const { entries, unused, rest } = readAsides(text);
-  const { eyes, faults } = readEyes(rest);
+  const { eyes, faults, unread } = readEyes(rest);
   const marks: PasteMark[] = [
     ...faults.map((fault) => faultMark(rest, fault)),
     ...unused.map((span) => ({ ...span, kind: 'unused' as const, expected: null })),
   ];
   const ofEyes = EYES.map((eye) => (eyes[eye] === null ? {} : eyeEntries(eye, eyes[eye])));
-  return { kind: 'read', eyes, entries: Object.assign({}, ...ofEyes, entries), marks: apart(marks) };
+  return { kind: 'read', eyes, unread, entries: Object.assign({}, ...ofEyes, entries), marks: apart(marks) };
 }
 
 /** The mark of a fault; of a letter within a number, such as `19O`, it holds the number too. */
@@ -60,12 +62,13 @@ function faultMark(text: string, { start, end, expected, found }: NotationFault)
 interface ReadEyes {
   readonly eyes: WrittenPrescription;
   readonly faults: readonly NotationFault[];
+  readonly unread: readonly Eye[];
 }
 
 /** Both eyes at once; where that fails each by itself, with what is said for both. */
 function readEyes(text: string): ReadEyes {
   const whole = readPrescription(text);
-  if (whole.ok) return { eyes: whole.value, faults: [] };
+  if (whole.ok) return { eyes: whole.value, faults: [], unread: [] };
   const parts = partsOf(text);
   const faults: NotationFault[] = [];
   const eyes: { right: WrittenEye | null; left: WrittenEye | null } = { ...NOTHING };
@@ -78,7 +81,9 @@ function readEyes(text: string): ReadEyes {
     else faults.push(alone.fault);
   }
   // What fails only as a whole, such as an eye that is named twice, leaves none of it to be trusted.
-  return faults.length === 0 ? { eyes: NOTHING, faults: [whole.fault] } : { eyes, faults };
+  const read = faults.length === 0 ? { eyes: NOTHING, faults: [whole.fault] } : { eyes, faults };
+  const named = EYES.filter((eye) => parts.some(({ of }) => of === eye || of === 'both'));
+  return { ...read, unread: named.filter((eye) => read.eyes[eye] === null) };
 }
 
 interface Part extends Span {

@@ -1,7 +1,8 @@
 /** Parts of a form that few visitors need: their script loads when they are asked for. */
 import type { ComponentType } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import { useEntryStores } from '../sheet.ts';
+import { useLater } from '../useLater.ts';
 
 interface LaterProps {
   /** Called once, when `wanted` first is true. */
@@ -12,16 +13,10 @@ interface LaterProps {
 /** The part once it has loaded; before that nothing, and a sentence where it does not load. */
 export function Later({ load, wanted }: LaterProps) {
   const { t } = useEntryStores();
-  const [part, setPart] = useState<{ readonly is: ComponentType } | 'failed' | null>(null);
-  useEffect(() => {
-    if (!wanted || part !== null) return;
-    load().then(
-      (is) => setPart({ is }),
-      () => setPart('failed'),
-    );
-  }, [wanted]);
+  // Kept in an object: a bare component would be taken for a way to make the next state.
+  const part = useLater(() => load().then((is) => ({ Is: is })), wanted);
   if (part === 'failed') return <p class="ws-told ws-fault">{t('entry.failed')}</p>;
-  return part && <part.is />;
+  return part && <part.Is />;
 }
 
 interface DetailsProps {

@@ -22,7 +22,7 @@ export function OwnFrame({ paths }: { readonly paths: FamilyPaths }) {
       <div class="en-own">
         <div class="en-own-fields">
           {MEASURES.map((name) => (
-            <Measure key={name} name={name} needed={name !== 'own.ed'} />
+            <Measure key={name} name={name} note={name === 'own.ed' ? t('entry.own.edHint') : null} />
           ))}
         </div>
         <div class="en-own-drawing">
@@ -30,7 +30,6 @@ export function OwnFrame({ paths }: { readonly paths: FamilyPaths }) {
           <Later load={() => import('./OwnDrawing.tsx').then((m) => m.OwnDrawing)} wanted={!waits} />
         </div>
       </div>
-      <p class="ws-note">{t('entry.own.edHint')}</p>
       <div class="en-families">
         <Choice
           name="own.family"
@@ -67,7 +66,8 @@ export function OwnFrame({ paths }: { readonly paths: FamilyPaths }) {
   );
 }
 
-function Measure({ name, needed }: { readonly name: Name; readonly needed: boolean }) {
+/** A measurement; one with a note may be left out. */
+function Measure({ name, note }: { readonly name: Name; readonly note: string | null }) {
   const { t } = useSheet();
   return (
     <div class="ws-single">
@@ -76,9 +76,10 @@ function Measure({ name, needed }: { readonly name: Name; readonly needed: boole
         label={t(`entry.${name}`)}
         unit={t('unit.mm')}
         digits
-        mark={needed ? t('measures.always') : null}
+        mark={note === null ? t('measures.always') : null}
       />
       <Message name={name} />
+      {note && <p class="ws-note">{note}</p>}
     </div>
   );
 }

@@ -3,6 +3,7 @@ import type { Replaced } from '../../configurator/entry/applyPaste.ts';
 import type { Paste, PasteMark } from '../../configurator/entry/readPaste.ts';
 import { fieldName } from '../../configurator/fieldName.ts';
 import { EYES, type Field } from '../../configurator/fields.ts';
+import type { Worksheet } from '../../configurator/worksheet.ts';
 import { writeEye } from '../../optics/notation/write.ts';
 import { useEntryStores } from '../sheet.ts';
 
@@ -12,34 +13,37 @@ interface Props {
   readonly replaced: readonly Replaced[];
 }
 
-const BESIDE_EYES: readonly Field[] = [
-  'pd.right',
-  'pd.both',
-  'nearPd.right',
-  'nearPd.both',
-  'vertexTested',
-  'issued',
-];
+const BESIDE_EYES = [
+  { named: 'pd.both', fields: ['pd.both', 'pd.right', 'pd.left'] },
+  { named: 'nearPd.both', fields: ['nearPd.both', 'nearPd.right', 'nearPd.left'] },
+  { named: 'vertexTested', fields: ['vertexTested'] },
+  { named: 'issued', fields: ['issued'] },
+] as const satisfies readonly { named: Field; fields: readonly Field[] }[];
+
+/** What was read: `Right −2.00 DS`, `PD 31.5 / 32`. */
+function readTexts(t: Worksheet['t'], { eyes, entries }: Paste): readonly string[] {
+  const ofEyes = EYES.flatMap((eye) => {
+    const written = eyes[eye];
+    if (written === null) return [];
+    return [t('entry.paste.eye', { eye: t(eye), power: writeEye(written).replaceAll('-', '\u2212') })];
+  });
+  const beside = BESIDE_EYES.flatMap(({ named, fields }) => {
+    const texts = fields.map((field) => entries[field] ?? '').filter((text) => text !== '');
+    return texts.length === 0 ? [] : [`${fieldName(t, named)} ${texts.join(' / ')}`];
+  });
+  return [...ofEyes, ...beside];
+}
 
 export function PasteReport({ text, pasted, replaced }: Props) {
   const { t } = useEntryStores();
-  const { kind, eyes, entries, marks } = pasted;
-  const name = (field: Field) => fieldName(t, field);
-  const read = [
-    ...EYES.flatMap((eye) => {
-      const written = eyes[eye];
-      return written === null
-        ? []
-        : [t('entry.paste.eye', { eye: t(eye), power: writeEye(written).replaceAll('-', '\u2212') })];
-    }),
-    ...BESIDE_EYES.filter((field) => entries[field]).map((field) => `${name(field)} ${entries[field]}`),
-  ];
+  const { kind, eyes, unread, marks } = pasted;
+  const told = ({ field, before }: Replaced) => `${fieldName(t, field)} ${before}`;
+  const read = readTexts(t, pasted);
   const over = replaced.filter(
     ({ field, before, now }) => before !== '' && now !== '' && field !== 'pd.mode',
   );
   const removed = replaced.filter(({ before, now }) => before !== '' && now === '');
-  const absent = kind === 'read' && read.length > 0 ? EYES.filter((eye) => eyes[eye] === null) : [];
-  const faulty = marks.some((mark) => mark.kind === 'fault' || mark.kind === 'mixed');
+  const absent = read.length === 0 ? [] : EYES.filter((eye) => eyes[eye] === null && !unread.includes(eye));
   return (
     <div class="en-report">
       {kind === 'contact-lens' ? (
@@ -52,19 +56,22 @@ export function PasteReport({ text, pasted, replaced }: Props) {
       {over.length > 0 && (
         <p>
           {t('entry.paste.replaced', {
-            what: over.map(({ field, before }) => `${name(field)} ${before}`).join('; '),
+            what: over.map(told).join('; '),
           })}
         </p>
       )}
       {removed.length > 0 && (
         <p>
           {t('entry.paste.removed', {
-            what: removed.map(({ field, before }) => `${name(field)} ${before}`).join('; '),
+            what: removed.map(told).join('; '),
           })}
         </p>
       )}
+      {unread.map((eye) => (
+        <p key={eye}>{t('entry.paste.open-eye', { eye: t(eye) })}</p>
+      ))}
       {absent.map((eye) => (
-        <p key={eye}>{t(`entry.paste.${faulty ? 'open' : 'absent'}-eye`, { eye: t(eye) })}</p>
+        <p key={eye}>{t('entry.paste.absent-eye', { eye: t(eye) })}</p>
       ))}
       {marks.length > 0 && (
         <>
@@ -102,11 +109,7 @@ function Marked({ text, marks }: { readonly text: string; readonly marks: readon
   );
 }
 
-function markText(
-  t: (key: string, slots?: Readonly<Record<string, string>>) => string,
-  text: string,
-  { start, end, kind, expected }: PasteMark,
-): string | null {
+function markText(t: Worksheet['t'], text: string, { start, end, kind, expected }: PasteMark): string | null {
   if (kind === 'contact-lens') return null;
   const found = text.slice(start, end).trim();
   if (kind !== 'fault') return t(`entry.paste.${kind}`, { found });

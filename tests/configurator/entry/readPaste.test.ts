@@ -1,0 +1,169 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { readPaste } from '../../../src/configurator/entry/readPaste.ts';
+import { writePrescription } from '../../../src/optics/notation/write.ts';
+
+const quarter = (from: number, to: number) =>
+  fc.integer({ min: from * 4, max: to * 4 }).map((quarters) => quarters / 4);
+
+const eye = fc.record({
+  power: fc
+    .record({
+      sphereD: quarter(-20, 20),
+      cylinderD: quarter(-6, 6),
+      axisDeg: fc.integer({ min: 1, max: 180 }),
+    })
+    .map((power) => (power.cylinderD === 0 ? { ...power, axisDeg: 180 } : power)),
+  addD: fc.option(quarter(1, 3)),
+  prisms: fc.constant([]),
+});
+
+const entriesOf = (text: string) => readPaste(text).entries;
+const marked = (text: string) => readPaste(text).marks.map(({ start, end }) => text.slice(start, end));
+
+describe('a pasted prescription', () => {
+  it('is read whole from what a prescription is written as', () => {
+    fc.assert(
+      fc.property(eye, eye, (right, left) => {
+        const paste = readPaste(writePrescription({ right, left }));
+        expect(paste.marks).toEqual([]);
+        expect(paste.eyes).toEqual({ right, left });
+      }),
+    );
+  });
+
+  it('fills every field of an eye, so that nothing of another prescription is left in it', () => {
+    expect(entriesOf('OD -2.25 DS\nOS plano -0.50 x 5 add 1.50 1.5 BI 0.5 BU')).toEqual({
+      'right.sphere': '\u22122.25',
+      'right.cylinder': '',
+      'right.axis': '',
+      'right.add': '',
+      'right.balance': '',
+      'right.prism1.amount': '',
+      'right.prism1.base': '',
+      'right.prism2.amount': '',
+      'right.prism2.base': '',
+      'left.sphere': '0.00',
+      'left.cylinder': '\u22120.50',
+      'left.axis': '5',
+      'left.add': '+1.50',
+      'left.balance': '',
+      'left.prism1.amount': '1.5',
+      'left.prism1.base': 'in',
+      'left.prism2.amount': '0.5',
+      'left.prism2.base': 'up',
+    });
+  });
+
+  it('keeps eighths of a dioptre', () => {
+    expect(entriesOf('OD -2.125 -0.375 x 90')['right.sphere']).toBe('\u22122.125');
+  });
+
+  it('splits a prism in degrees into the two that the form has', () => {
+    // 5 at atan(3/4): base out 4 of the left eye, up 3.
+    const {
+      'left.prism1.amount': across,
+      'left.prism1.base': base,
+      ...rest
+    } = entriesOf('OS plano 5 @ 36.87');
+    expect([across, base, rest['left.prism2.amount'], rest['left.prism2.base']]).toEqual([
+      '4',
+      'out',
+      '3',
+      'up',
+    ]);
+  });
+
+  it('reads PD, near PD, vertex distance and date beside the powers', () => {
+    expect(entriesOf('OD -1.00\nOS -1.00\nPD 31.5/32 BVD 12\nissued 2026-03-01')).toMatchObject({
+      'pd.mode': 'each',
+      'pd.right': '31.5',
+      'pd.left': '32',
+      vertexTested: '12',
+      issued: '2026-03-01',
+    });
+    expect(entriesOf('OD -1.00\nOS -1.00\nPD: 63/60 mm')).toMatchObject({
+      'pd.mode': 'both',
+      'pd.both': '63',
+      'nearPd.both': '60',
+    });
+  });
+
+  it('does not take a birthday for the date of the prescription', () => {
+    expect(entriesOf('DOB 1980-02-03\nOD -1.00\nOS -1.00')['issued']).toBeUndefined();
+  });
+
+  it('leaves out names and headings, and says which', () => {
+    const text = 'Patient: A. Example 12\n  SPH CYL AXIS\nOD -2.00 -1.00 x 90\nOS -2.00';
+    expect(marked(text)).toEqual(['Patient: A. Example 12', 'SPH CYL AXIS']);
+    expect(readPaste(text).eyes.left?.power?.sphereD).toBe(-2);
+  });
+});
+
+describe('a typing error', () => {
+  const wrong = 'OD -2.25 -0.75 x 19O add +1.50\nOS -2.00 -0.50 x 10\nadd +2.00';
+
+  it('is marked with the whole number that it spoils', () => {
+    expect(marked(wrong)).toEqual(['19O']);
+  });
+
+  it('leaves its eye alone and lets the other be read, with what is said for both', () => {
+    const { eyes, entries, unread } = readPaste(wrong);
+    expect(eyes.right).toBeNull();
+    expect(unread).toEqual(['right']);
+    expect(Object.keys(entries).some((field) => field.startsWith('right.'))).toBe(false);
+    expect(entries).toMatchObject({ 'left.sphere': '\u22122.00', 'left.add': '+2.00' });
+  });
+
+  it.each([
+    ['OD -2.25 -0.75 x l70\nOS -2.00', 'l', 'an axis'],
+    ['OD 2.25\nOS -2.00', '2.25', '+ or -'],
+    ['OD -2.25 -0.75 x 190\nOS -2.00', '190', '1 to 180'],
+    ['OD -225\nOS -2.00', '-225', 'decimal point'],
+    ['OD -2.25 -0.75\nOS -2.00', '', 'an axis'],
+  ])('in %j is told where it stands', (text, found, expected) => {
+    const { marks, entries } = readPaste(text);
+    const [mark] = marks;
+    expect(text.slice(mark?.start, mark?.end).trim()).toBe(found);
+    expect(mark?.expected).toContain(expected);
+    expect(entries['left.sphere']).toBe('\u22122.00');
+  });
+
+  it('in an eye that is named twice leaves both ways of it unread', () => {
+    const { eyes, unread } = readPaste('OD -2.00\nOD -2.50\nOS -1.00');
+    expect(eyes.right).toBeNull();
+    expect(unread).toEqual(['right']);
+  });
+});
+
+it('never throws and marks only what is in the text, whatever is pasted', () => {
+  const pieces = [
+    'OD',
+    'OS',
+    'l',
+    '-2.25',
+    '-0.75 x 90',
+    'x',
+    'add',
+    '+1.50',
+    '\n',
+    ';',
+    'PD 63',
+    '8.6',
+    '19O',
+    '\u20ac',
+    'plano',
+    'BU',
+  ];
+  fc.assert(
+    fc.property(fc.array(fc.oneof(fc.constantFrom(...pieces), fc.string({ maxLength: 4 }))), (parts) => {
+      const text = parts.join(' ');
+      let last = 0;
+      for (const { start, end } of readPaste(text).marks) {
+        expect(start).toBeGreaterThanOrEqual(last);
+        expect(end).toBeLessThanOrEqual(text.length);
+        last = end;
+      }
+    }),
+  );
+});
