@@ -42,8 +42,6 @@ export function figuresIn({ t, shop: { language, currency, currencyDigits } }: W
     mm: (value: number) => `${fixed(value, 2)} ${t('unit.mm')}`,
     /** Grams to 0.1. */
     gram: (value: number) => `${fixed(value, 1)} ${t('unit.gram')}`,
-    /** A number with at most so many decimals. */
-    number: (value: number, digits: number) => decimal(language, 0, digits, value),
     dioptre: (value: number) => `${fixed(value, 2)} ${t('unit.dioptre')}`,
     prism: (value: number) => `${fixed(value, 2)} ${t('unit.prism')}`,
     fixed,

@@ -67,8 +67,14 @@ export interface HeldPair {
 
 /** The pair of a worksheet as it stands, without the terms of the order. */
 export function holdPair(frame: string, entries: Entries, choices: Choices): HeldPair {
-  const { wearer, tint, coating, ...named } = choices;
-  const chosen = { ...named, tint: tint ?? '', coating: coating ?? '' };
+  const { wearer, tint, coating, blank, ...named } = choices;
+  const chosen = {
+    ...named,
+    tint: tint ?? '',
+    coating: coating ?? '',
+    // Whichever suits: what holds where nothing is said.
+    blank: blank === 'auto' ? '' : blank,
+  };
   return {
     frame,
     entries: { ...privatePart(entries), wearer, ...packagePart({ ...entries, ...chosen }) },

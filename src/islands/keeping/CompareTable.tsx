@@ -69,7 +69,7 @@ export function CompareTable({ telling, packages, present, onUse, onTakeAway }: 
         ),
       )}
       {row('findings', ({ standing }) => (
-        <StandingTold telling={telling} standing={standing} />
+        <StandingTold telling={telling} standing={standing} brief />
       ))}
       <tbody class="sh-choose">
         <tr>

@@ -62,7 +62,8 @@ export function Opened({ telling, arrival, wasKept, filled, close }: Props) {
 
 function LinkTold({ telling: { say, t }, link }: { readonly telling: Telling; readonly link: LinkReading }) {
   if (!link.ok) return <p>{say(link.why === 'version' ? 'opened.version' : 'opened.longLink')}</p>;
-  const groups = [...new Set((Object.keys(link.entries) as Field[]).map(groupOf))];
+  const filled = new Set((Object.keys(link.entries) as Field[]).map(groupOf));
+  const groups = (Object.keys(NAMES) as (keyof typeof NAMES)[]).filter((group) => filled.has(group));
   const names = groups.map((group) => t(NAMES[group])).join(', ');
   return (
     <>

@@ -29,25 +29,35 @@ export function VerdictTold({ telling: { t, words }, standing }: Props) {
   );
 }
 
+interface FoundProps extends Props {
+  /** Notes by their titles alone. */
+  readonly brief?: boolean;
+}
+
 /** What is to be mended or still needed, then the findings. */
-export function StandingTold({ telling, standing: { faults, needs, findings } }: Props) {
+export function StandingTold({ telling, standing: { faults, needs, findings }, brief = false }: FoundProps) {
   const { say, t, words } = telling;
   const asked = [
     ...faults.map(({ message, expected }) => t('fault.expected', { message, expected })),
     ...needs.map((need) => say('compare.needs', { need })),
   ];
   if (asked.length === 0 && findings.length === 0) return <p>{say('compare.nothing')}</p>;
+  const told = foldEyes(words, findings).filter(
+    // Both eyes have the same title.
+    ({ rule, level }, at, all) =>
+      !brief || level !== 'note' || all.findIndex((one) => one.rule === rule && one.level === level) === at,
+  );
   return (
     <ul class="sh-found">
       {asked.map((text) => (
         <li key={text}>{text}</li>
       ))}
-      {foldEyes(words, findings).map(({ rule, level, message }) => (
+      {told.map(({ rule, level, message }) => (
         <li key={`${rule} ${message}`} class={`ws-finding ws-${level}`}>
           <span class="ws-finding-title">
             <Sign kind={LEVELS[level]} /> {say(`compare.${level}`)}:
           </span>{' '}
-          {message}
+          {brief && level === 'note' ? say(`rule.${rule}.title`) : message}
         </li>
       ))}
     </ul>

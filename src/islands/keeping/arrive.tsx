@@ -7,7 +7,7 @@ import type { Entries } from '../../configurator/fields.ts';
 import { look } from '../../configurator/keeping/holding.ts';
 import { isLink, type LinkReading, readLink } from '../../configurator/keeping/link.ts';
 import { type NotHad, onlyOffered } from '../../configurator/keeping/offered.ts';
-import { type HeldPair, packagePart, privatePart, termsPart } from '../../configurator/keeping/parts.ts';
+import { type HeldPair, privatePart, termsPart } from '../../configurator/keeping/parts.ts';
 import { ASIDE } from '../../configurator/keeping/setAside.ts';
 import type { Worksheet } from '../../configurator/worksheet.ts';
 import { shelves } from '../deviceShelf.ts';
@@ -70,7 +70,7 @@ function fillFromLink(sheet: Worksheet, fragment: string): Arrival | null {
   sheet.kept.set(false);
   // One person's figures are never mixed with another's.
   const rest = link.personal ? {} : privatePart(before);
-  sheet.fill({ ...packagePart(before), ...termsPart(before), ...rest, ...entries });
+  sheet.fill({ ...termsPart(before), ...rest, ...entries });
   // A prescription is not left standing in the address.
   if (link.personal) history.replaceState(history.state, '', location.pathname + location.search);
   return { kind: 'link', link: { ...link, entries }, notHad };

@@ -14,7 +14,7 @@ type Package = ComparedPackage | null;
 
 /** The rows of figures, in the order in which people ask for them. */
 export function figureRows({ say, figures }: Telling, packages: readonly Package[]): readonly FigureRow[] {
-  const { mm, gram, money, number } = figures;
+  const { mm, gram, money, fixed, percent } = figures;
   const row = (
     key: string,
     of: (one: ComparedPackage) => number | null,
@@ -31,7 +31,6 @@ export function figureRows({ say, figures }: Telling, packages: readonly Package
       })),
     };
   };
-  const percent = (value: number) => say('compare.percent', { percent: number(value, 2) });
   const light: FigureRow = {
     key: 'light',
     cells: packages.map((one) => ({ text: one && spanOf(one.figures.lightPercents, percent), side: null })),
@@ -44,7 +43,7 @@ export function figureRows({ say, figures }: Telling, packages: readonly Package
     row(
       'sharp',
       (one) => one.figures.sharpDeg,
-      (deg) => say('compare.degrees', { deg: number(deg, 1) }),
+      (deg) => say('compare.degrees', { deg: fixed(deg, 1) }),
       'more',
     ),
     light,
