@@ -43,8 +43,36 @@ export function html(strings: TemplateStringsArray, ...parts: readonly Part[]): 
   return { markup: text.join('') };
 }
 
-/** Text of at most `most` characters, with an ellipsis where it was longer: a page stays one page. */
+/** Text no wider than about `most` small letters, with an ellipsis where it was longer: a page stays one page. */
 export function shortened(text: string, most: number): string {
   const characters = [...text.trim()];
-  return characters.length <= most ? characters.join('') : `${characters.slice(0, most - 1).join('')}…`;
+  let width = 0;
+  const end = characters.findIndex((character) => {
+    width += letterWidth(character);
+    return width > most;
+  });
+  return end < 0 ? characters.join('') : `${characters.slice(0, Math.max(0, end - 1)).join('')}…`;
+}
+
+/** Width of a character in small letters, roughly: capitals are wide, and East Asian characters twice as wide. */
+function letterWidth(character: string): number {
+  if ((character.codePointAt(0) ?? 0) > 0x2e7f) return 2;
+  return /[\p{Lu}@%&]/u.test(character) ? 1.7 : 1;
+}
+
+/** Small letters that stand in a line across the page. */
+const PER_LINE = 105;
+
+/** The sentences that fit in so many lines across the page, and how many more there are. The first always does. */
+export function fitting(sentences: readonly string[], lines: number): { shown: string[]; more: number } {
+  const shown: string[] = [];
+  let left = lines;
+  for (const sentence of sentences) {
+    const width = [...sentence].reduce((sum, character) => sum + letterWidth(character), 0);
+    left -= Math.ceil(width / PER_LINE);
+    if (left < 0 && shown.length > 0) break;
+    shown.push(shortened(sentence, lines * PER_LINE));
+    if (left < 0) break;
+  }
+  return { shown, more: sentences.length - shown.length };
 }

@@ -1,17 +1,17 @@
 /**
  * How papers look, on screen and printed: ink on paper, thin rules, figures of one width. A page is laid out within
- * 186 by 256 mm, which both A4 and US Letter hold inside the margins below.
+ * 186 by 260 mm, which both A4 and US Letter hold inside the margins below.
  */
 export const PRINT_STYLE = `
-@page { margin: 11mm 12mm; }
+@page { margin: 9mm 12mm; }
 .paper {
   box-sizing: border-box;
   inline-size: 186mm;
-  block-size: 255mm;
+  block-size: 260mm;
   overflow: hidden;
   display: flex;
   flex-direction: column;
-  gap: 3mm;
+  gap: 2.5mm;
   margin: 6mm auto;
   padding: 0;
   color: #1b2430;
@@ -21,6 +21,7 @@ export const PRINT_STYLE = `
   -webkit-print-color-adjust: exact;
   print-color-adjust: exact;
 }
+.paper > * { flex: none; }
 .paper * { box-sizing: border-box; overflow-wrap: anywhere; }
 .paper p, .paper h1, .paper h2, .paper ul, .paper dl, .paper dd, .paper figure { margin: 0; padding: 0; }
 .paper header { display: flex; justify-content: space-between; gap: 6mm; border-block-end: 0.5mm solid #1b2430; padding-block-end: 1.5mm; }
@@ -33,7 +34,7 @@ export const PRINT_STYLE = `
 .paper h2 { font-size: 10.5pt; font-weight: 600; margin-block-end: 0.8mm; border-block-end: 0.2mm solid #b9b2a0; }
 .paper footer { margin-block-start: auto; border-block-start: 0.2mm solid #b9b2a0; padding-block-start: 1mm; font-size: 7.5pt; color: #535b62; }
 .paper .columns { display: grid; grid-template-columns: 1fr 1fr; align-items: start; gap: 3mm 6mm; }
-.paper .notes-columns { columns: 2; column-gap: 7mm; font-size: 10pt; }
+.paper .notes-columns { columns: 2; column-gap: 7mm; font-size: 9.6pt; }
 .paper .notes-columns section { break-inside: avoid; margin-block-end: 3mm; }
 .paper dl > div { display: grid; grid-template-columns: 33mm 1fr; gap: 2mm; }
 .paper dt { color: #535b62; }
@@ -49,15 +50,18 @@ export const PRINT_STYLE = `
 .paper .sides td { inline-size: 74mm; }
 .paper .money td, .paper .money thead th:not(:first-child) { text-align: end; white-space: nowrap; }
 .paper .receipt td:nth-child(2), .paper .receipt thead th:nth-child(2) { text-align: start; white-space: normal; inline-size: 34mm; }
-.paper .items { font-size: 8.2pt; table-layout: fixed; }
+.paper .items { font-size: 8.1pt; table-layout: fixed; }
+.paper .items th, .paper .items td { padding-block: 0.4mm; }
 .paper .items small { color: #535b62; font-size: 6.8pt; }
 .paper .items th:first-child { inline-size: 34mm; }
-.paper .by-eye th:nth-child(2), .paper .by-eye th:nth-child(6) { inline-size: 17mm; }
+.paper .by-eye th:nth-child(2), .paper .by-eye th:nth-child(6) { inline-size: 15mm; }
+.paper .by-eye th:nth-child(4), .paper .by-eye th:nth-child(8) { inline-size: 16mm; }
 .paper .by-eye th:nth-child(3), .paper .by-eye th:nth-child(7) { inline-size: 24mm; }
 .paper .by-eye td:nth-child(6) { border-inline-start: 0.3mm solid #1b2430; padding-inline-start: 1.5mm; }
 .paper .of-pair th:first-child, .paper .read th:first-child { inline-size: 27mm; }
 .paper .of-pair th:nth-child(2) { inline-size: 13mm; }
-.paper .items.fill td, .paper .items.fill tbody th { block-size: 6.8mm; padding-block: 0.5mm; }
+.paper .items.fill td, .paper .items.fill tbody th { block-size: 6.5mm; padding-block: 0.4mm; }
+.paper .checks td, .paper .checks tbody th { padding-block: 0.8mm; }
 .paper .checks td:nth-child(2) { inline-size: 42mm; }
 .paper .checks td:nth-child(3) { inline-size: 24mm; }
 .paper ul { list-style: none; }
@@ -69,7 +73,7 @@ export const PRINT_STYLE = `
 .paper .boxes .undone { font-weight: 700; }
 .paper .two { columns: 2; column-gap: 6mm; }
 .paper .two li { break-inside: avoid; }
-.paper .progress td, .paper .progress tbody th { padding-block: 1mm; }
+.paper .progress td, .paper .progress tbody th { padding-block: 0.8mm; }
 .paper .progress th:first-child { inline-size: 36mm; }
 .paper .progress td:nth-child(2) { inline-size: 24mm; }
 .paper .progress td:nth-child(3), .paper .progress td:nth-child(4) { inline-size: 26mm; }
@@ -80,7 +84,7 @@ export const PRINT_STYLE = `
 .paper .notes { white-space: pre-line; border-inline-start: 0.6mm solid #22439b; padding-inline-start: 2mm; }
 .paper .warning { border: 0.35mm solid #1b2430; padding: 1mm 2mm; font-weight: 600; }
 .paper .verdict { border: 0.35mm solid #1b2430; padding: 1.5mm 2mm; }
-.paper .sign { margin-block-start: 2mm; padding-block-start: 7mm; border-block-end: 0.2mm solid #1b2430; font-size: 7.8pt; color: #535b62; }
+.paper .sign { margin-block-start: 2mm; padding-block-start: 6mm; border-block-end: 0.2mm solid #1b2430; font-size: 7.8pt; color: #535b62; }
 .paper address { font-style: normal; }
 .paper .to { font-size: 14pt; line-height: 1.3; margin-block: 14mm 4mm; margin-inline-start: 12mm; }
 .paper .from { font-size: 8.5pt; margin-inline-start: 12mm; margin-block-end: 8mm; color: #535b62; }

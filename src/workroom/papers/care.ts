@@ -1,7 +1,7 @@
 /** Care and adaptation notes, by what is in the box. */
 
 import { wearers } from '../job.ts';
-import { html, type Part } from '../markup.ts';
+import { html, type Part, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { type Paper, part, sheet } from './sheet.ts';
 
@@ -43,7 +43,7 @@ export function careNotes(context: PaperContext): Paper {
     pair: null,
     named: false,
     foot: `${offer.shop.name}, ${offer.shop.contact.phone}, ${offer.shop.contact.email}`,
-    body: html`<p>${t('care.intro', { wearers: wearers(job, null).join(', ').slice(0, 120) })}</p>
+    body: html`<p>${t('care.intro', { wearers: shortened(wearers(job, null).join(', '), 80) })}</p>
 <div class="notes-columns">${notes.map(
       ([key]): Part => part(t(`care.${key}.title`), html`<p>${t(`care.${key}.text`)}</p>`),
     )}</div>`,

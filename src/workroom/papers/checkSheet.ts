@@ -1,12 +1,14 @@
 /** The check sheet: an order looked at again before anything is bought for it. */
 import { millimetres } from '../figures.ts';
-import { html, type Markup, type Part, shortened } from '../markup.ts';
+import { fitting, html, type Markup, shortened } from '../markup.ts';
 import { type Verification, verify } from '../verify.ts';
 import type { PaperContext } from './context.ts';
 import { lines, type Paper, part, sheet, table } from './sheet.ts';
 
-/** Rows and sentences that fit on the page with everything else. */
-const MOST_ROWS = 9;
+/** Rows and lines that fit on the page with everything else. */
+const MOST_PRICES = 5;
+const DIFFERENCE_LINES = 7;
+const CALL_LINES = 9;
 
 /** The check sheet of an order. */
 export function checkSheet(context: PaperContext): Paper {
@@ -44,30 +46,27 @@ function prices({ t, money }: PaperContext, found: Verification): Markup {
   const amount = (minor: number | null) => (minor === null ? '–' : money(minor));
   const total = [t('verify.total'), money(shownTotalMinor), amount(nowTotalMinor)];
   const rows = found.prices
-    .slice(0, MOST_ROWS)
-    .map(({ label, shownMinor, nowMinor }) => [shortened(label, 90), amount(shownMinor), amount(nowMinor)]);
+    .slice(0, MOST_PRICES)
+    .map(({ label, shownMinor, nowMinor }) => [shortened(label, 55), amount(shownMinor), amount(nowMinor)]);
   const more = found.prices.length - rows.length;
-  const said: Part =
-    found.prices.length === 0
-      ? html`<p>${t('verify.samePrice')}</p>`
-      : more > 0 && html`<p>${t('verify.more', { count: more })}</p>`;
-  return html`${table(['', t('verify.shown'), t('verify.now')], [...rows, total], 'money')}${said}`;
+  const said =
+    found.prices.length === 0 ? t('verify.samePrice') : more > 0 && t('verify.more', { count: more });
+  return html`${table(['', t('verify.shown'), t('verify.now')], [...rows, total], 'money')}${said !== false && html`<p>${said}</p>`}`;
 }
 
 function differences({ t }: PaperContext, { findings, figures }: Verification): Markup {
   const all = [
     ...findings.map(
       ({ pair, level, message, change }) =>
-        html`<b>${t(`verify.${change}`)}</b> ${t('verify.ofPair', { pair: pair + 1, level: t(`level.${level}`) })} ${shortened(message, 200)}`,
+        `${t(`verify.${change}`)} ${t('verify.ofPair', { pair: pair + 1, level: t(`level.${level}`) })} ${message}`,
     ),
     ...figures.map(({ pair, eye, figure, shown, now }) => {
       const told = (value: number | null) => (value === null ? '–' : millimetres(value));
       const slots = { pair: pair + 1, eye: t(`eye.${eye}`), shown: told(shown), now: told(now) };
-      return html`<b>${t(`figure.${figure}`)}</b> ${t('verify.figure', slots)}`;
+      return `${t(`figure.${figure}`)}: ${t('verify.figure', slots)}`;
     }),
   ];
-  const shown = all.slice(0, MOST_ROWS);
-  const more = all.length - shown.length;
+  const { shown, more } = fitting(all, DIFFERENCE_LINES);
   return (
     lines([...shown, ...(more > 0 ? [t('verify.more', { count: more })] : [])]) ??
     html`<p>${t('verify.sameFindings')}</p>`
@@ -76,15 +75,13 @@ function differences({ t }: PaperContext, { findings, figures }: Verification): 
 
 function calls({ t, job }: PaperContext, found: Verification): Markup {
   const { phone, email } = job.order.buyer;
-  const to = [phone, email].filter((one) => one !== '').map((one) => shortened(one, 60));
-  const shown = found.calls
-    .slice(0, MOST_ROWS)
-    .map(({ pair, reason, message }) => [
-      pair !== null && `${t('head.only', { pair: pair + 1 })} `,
-      reason !== null && `${t(`call.${reason}`)} `,
-      shortened(message, 200),
-    ]);
-  const more = found.calls.length - shown.length;
+  const to = [phone, email].filter((one) => one !== '').map((one) => shortened(one, 45));
+  const all = found.calls.map(({ pair, reason, message }) =>
+    [pair !== null && t('head.only', { pair: pair + 1 }), reason !== null && t(`call.${reason}`), message]
+      .filter((one) => one !== false && one !== '')
+      .join(' '),
+  );
+  const { shown, more } = fitting(all, CALL_LINES);
   const list = lines([...shown, ...(more > 0 ? [t('verify.more', { count: more })] : [])], 'boxes');
   return list === null
     ? html`<p>${t('verify.noCalls')}</p>`

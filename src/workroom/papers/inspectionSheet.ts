@@ -9,7 +9,7 @@ import { frameName } from './pairFacts.ts';
 import { facts, lines, type Paper, pairId, part, sheet } from './sheet.ts';
 
 /** Sentences on what would bring a pair in that fit on the page. */
-const MOST_CURES = 9;
+const MOST_CURES = 5;
 
 /** The inspection sheet of one pair. */
 export function inspectionSheet(context: PaperContext, pair: PaperPair): Paper {
@@ -40,8 +40,7 @@ function heading(context: PaperContext, pair: PaperPair, { profile, inspection }
   const checked = offer.workroom.tolerance.memoryChecked;
   const thinning = pair.judged.situation.design.corridor?.thinningPrismShare ?? 0;
   return html`${facts([
-    [t('frame.frame'), frameName(context, pair)],
-    [t('part.lenses'), `${design.name}, ${material.name}`],
+    [t('part.frame'), `${frameName(context, pair)}; ${design.name}, ${material.name}`],
     [
       t('inspection.profile'),
       html`<b>${profile.title}</b> (${t(`basis.${profile.basis.replaceAll(' ', '-')}`)}) ${profile.note}`,
@@ -84,7 +83,7 @@ function alignment({ t, offer }: PaperContext, filled: PairInspection | null): M
   if (list.length === 0) return null;
   const rows = list.map((line, at) => {
     const holds = filled === null ? null : filled.measured.alignment[at] === true;
-    return html`<li class="${holds === null ? '' : holds ? 'done' : 'undone'}">${shortened(line, 110)}</li>`;
+    return html`<li class="${holds === null ? '' : holds ? 'done' : 'undone'}">${shortened(line, 95)}</li>`;
   });
   return part(t('inspection.alignment'), html`<ul class="boxes numbered two">${rows}</ul>`);
 }
@@ -92,5 +91,5 @@ function alignment({ t, offer }: PaperContext, filled: PairInspection | null): M
 function signature({ t, day }: PaperContext, filled: PairInspection | null): Markup {
   if (filled === null) return html`<p class="sign">${t('inspection.sign')}</p>`;
   const { by, on, remarks } = filled.measured;
-  return html`<p>${t('inspection.signed', { by: shortened(by, 60), day: day(on) })}${remarks !== undefined && html` ${shortened(remarks.replace(/\s+/g, ' '), 300)}`}</p>`;
+  return html`<p>${t('inspection.signed', { by: shortened(by, 40), day: day(on) })}${remarks !== undefined && html` ${shortened(remarks.replace(/\s+/g, ' '), 110)}`}</p>`;
 }

@@ -32,7 +32,7 @@ ${part(
   t('order.remarks'),
   lines([
     ...order.remarks.map((key) => t(`remark.${key}`)),
-    ...(remark === null ? [] : [shortened(remark, 300)]),
+    ...(remark === null ? [] : [shortened(remark.replace(/\s+/g, ' '), 220)]),
   ]) ?? html`<p>${t('none')}</p>`,
 )}
 <p class="sign">${t('order.sign')}</p>`,

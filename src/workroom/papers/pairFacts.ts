@@ -18,8 +18,8 @@ export function frameName({ t }: PaperContext, { judged }: PaperPair): string {
   return `${shop.frame.model}, ${shop.colourway.name}, ${shop.size.id}`;
 }
 
-/** Frame by its name and boxing, mm. */
-export function frameFacts(context: PaperContext, pair: PaperPair): Markup {
+/** Frame by its name and boxing, mm; `whole` tells what it comes fitted with, too. */
+export function frameFacts(context: PaperContext, pair: PaperPair, whole = true): Markup {
   const { t } = context;
   const { frame } = pair.judged.situation;
   const shop = pair.judged.resolved.shopFrame;
@@ -28,7 +28,7 @@ export function frameFacts(context: PaperContext, pair: PaperPair): Markup {
     [t('frame.mounting'), t(`mounting.${frame.mounting}`)],
     [t('frame.box'), `${millimetres(frame.aMm)} × ${millimetres(frame.bMm)}, ${millimetres(frame.dblMm)}`],
     [t('frame.outline'), t(`outline.${frame.outlineOrigin}`)],
-    [t('frame.fitted'), shop?.frame.comesFitted ?? null],
+    [t('frame.fitted'), whole && (shop?.frame.comesFitted ?? null)],
   ]);
 }
 
@@ -108,7 +108,7 @@ export function fitFacts({ t, job, offer }: PaperContext, { judged, at }: PaperP
 function measurer(words: Words, pair: JobPair | undefined): string | null {
   if (pair === undefined) return null;
   const by = say(words, `order.measuredBy.${pair.measuredBy}`);
-  return pair.measuredNote === '' ? by : `${by}; ${shortened(pair.measuredNote, 90)}`;
+  return pair.measuredNote === '' ? by : `${by}; ${shortened(pair.measuredNote, 55)}`;
 }
 
 function nearPd(asked: number | { readonly right: number; readonly left: number } | undefined) {

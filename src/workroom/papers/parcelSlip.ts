@@ -9,7 +9,7 @@ export function parcelSlip(context: PaperContext): Paper {
   const { t, job, offer, options, pairs, day } = context;
   const { buyer } = job.order;
   const { parcel } = options;
-  const most = 8;
+  const most = 6;
   const box = pairs.slice(0, most).map((pair) => contents(context, pair));
   return sheet(context, {
     id: 'slip',
@@ -21,7 +21,7 @@ export function parcelSlip(context: PaperContext): Paper {
       email: offer.shop.contact.email,
       phone: offer.shop.contact.phone,
     }),
-    body: html`<address class="to">${[buyer.name, ...buyer.lines].slice(0, 9).map((line) => html`${shortened(line, 60)}<br>`)}</address>
+    body: html`<address class="to">${[buyer.name, ...buyer.lines].slice(0, 7).map((line) => html`${shortened(line, 42)}<br>`)}</address>
 <address class="from">${t('slip.from')}<br>${offer.shop.contact.lines.map((line) => html`${line}<br>`)}</address>
 ${
   parcel !== undefined &&
@@ -46,6 +46,6 @@ ${part(t('slip.return'), html`<p>${t('slip.returnSays')}</p>`)}`,
 function contents(context: PaperContext, pair: PaperPair): Markup {
   const { t } = context;
   const shop = pair.judged.resolved.shopFrame;
-  const goods: Part = shop === null ? t('slip.ownFrame') : shop.frame.inTheBox.join(', ');
+  const goods: Part = shop === null ? t('slip.ownFrame') : shortened(shop.frame.inTheBox.join(', '), 120);
   return html`<b>${frameName(context, pair)}</b>, ${t('slip.glazed')}. ${goods}`;
 }

@@ -13,7 +13,7 @@ import type { PaperContext } from './context.ts';
 import { facts, type Paper, part, sheet, table } from './sheet.ts';
 
 /** Lines that fit on the page; those of a longer order are summed by group. */
-const MOST_LINES = 26;
+const MOST_LINES = 20;
 
 /** The receipt of an order; null where it has no price any more. */
 export function receipt(context: PaperContext): Paper | null {
@@ -46,7 +46,7 @@ function seller({ t, offer }: PaperContext): Markup {
 
 function buyer({ t, job, opened, day }: PaperContext): Markup {
   const { buyer: who } = job.order;
-  const address = [who.name, ...who.lines].slice(0, 7).map((line) => html`${shortened(line, 60)}<br>`);
+  const address = [who.name, ...who.lines].slice(0, 7).map((line) => html`${shortened(line, 50)}<br>`);
   const prescribed = opened.pairs.flatMap((judged, at) => {
     if (!judged?.situation.hasPrescription) return [];
     const name = job.order.pairs[at]?.prescription?.prescriber.name ?? '';
@@ -60,8 +60,8 @@ function buyer({ t, job, opened, day }: PaperContext): Markup {
   return part(
     t('receipt.buyer'),
     html`<p>${address}</p>${facts([
-      [t('receipt.wearer'), shortened(wearers(job, null).join('; '), 120)],
-      [t('receipt.prescribed'), shortened([...new Set(prescribed)].join('; '), 140)],
+      [t('receipt.wearer'), shortened(wearers(job, null).join('; '), 90)],
+      [t('receipt.prescribed'), shortened([...new Set(prescribed)].join('; '), 90)],
     ])}`,
   );
 }
@@ -69,7 +69,7 @@ function buyer({ t, job, opened, day }: PaperContext): Markup {
 function goods({ t, money, opened }: PaperContext, lines: readonly ReceiptLine[], total: number): Markup {
   const several = opened.pairs.length > 1;
   const row = ({ pair, label, amount, codes }: ReceiptLine): Part[] => [
-    html`${several && pair !== null && `${t('head.only', { pair: pair + 1 })} `}${shortened(label, 110)}`,
+    html`${several && pair !== null && `${t('head.only', { pair: pair + 1 })} `}${shortened(label, several ? 56 : 64)}`,
     codes.map(({ code, count }) => (count > 1 ? `${code} × ${count}` : code)).join(', '),
     money(amount),
   ];

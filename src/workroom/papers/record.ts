@@ -42,7 +42,7 @@ function prescriber({ t, job, day }: PaperContext, { judged, at }: PaperPair): M
   const { name, place } = paper.prescriber;
   const who = [name, place].filter((one) => one !== '').join(', ');
   const { issued } = judged.situation;
-  return html`<p>${t('record.prescriber', { who: shortened(who, 120) || t('people.notSaid'), day: issued === null ? t('people.notSaid') : day(issued) })}</p>`;
+  return html`<p>${t('record.prescriber', { who: shortened(who, 70) || t('people.notSaid'), day: issued === null ? t('people.notSaid') : day(issued) })}</p>`;
 }
 
 /** Ordered and, where the pair was inspected, measured powers. */
@@ -89,7 +89,7 @@ function lenses({ t, offer, options }: PaperContext, { judged, at }: PaperPair):
     ],
     [t('lenses.tint'), tint?.name ?? t('none')],
     [t('lenses.coating'), coating?.name ?? t('none')],
-    [t('record.markings'), markings === null ? null : shortened(markings, 120)],
+    [t('record.markings'), markings === null ? null : shortened(markings, 80)],
   ]);
 }
 

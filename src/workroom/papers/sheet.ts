@@ -32,7 +32,7 @@ export function sheet(context: PaperContext, parts: SheetParts): Paper {
   const count = opened.pairs.length;
   const article = html`<article class="paper" data-paper="${id}" lang="${offer.shop.language}">
 <header><div class="head"><p class="shop">${offer.shop.name}</p><h1>${title}</h1>
-<p class="job"><b>${shownNumber(job)}</b>${pair !== null && count > 1 && html` <span>${t('head.pair', { pair: pair + 1, count })}</span>`} <span>${t('head.ordered', { day: day(job.date) })}</span>${named && html` <span>${t('head.wearer')} <b>${shortened(wearers(job, pair).join(', '), 70)}</b></span>`}</p></div>${corner}</header>
+<p class="job"><b>${shownNumber(job)}</b>${pair !== null && count > 1 && html` <span>${t('head.pair', { pair: pair + 1, count })}</span>`} <span>${t('head.ordered', { day: day(job.date) })}</span>${named && html` <span>${t('head.wearer')} <b>${shortened(wearers(job, pair).join(', '), 60)}</b></span>`}</p></div>${corner}</header>
 ${body}
 <footer>${foot ?? t('foot.bench')}</footer>
 </article>`;

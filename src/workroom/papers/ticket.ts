@@ -2,7 +2,7 @@
 import { JOB_STATES } from '../../catalogue/workroom.ts';
 import type { Eye } from '../../optics/types.ts';
 import { qrDrawing } from '../drawing/qrCode.ts';
-import { html, type Markup, shortened } from '../markup.ts';
+import { fitting, html, type Markup, type Part, shortened } from '../markup.ts';
 import { workedLens } from '../workedLens.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { fitFacts, frameFacts, lensFacts, writtenPrescription } from './pairFacts.ts';
@@ -20,7 +20,7 @@ export function ticket(context: PaperContext, pair: PaperPair): Paper {
     named: true,
     corner: qrDrawing(`${job.number} ${pair.at + 1}`, 26, t('ticket.qr')),
     body: html`<div class="columns">
-${part(t('part.frame'), frameFacts(context, pair))}
+${part(t('part.frame'), frameFacts(context, pair, false))}
 ${part(t('part.lenses'), lensFacts(context, pair))}
 </div>
 ${prescriptionPart(context, pair)}
@@ -29,7 +29,7 @@ ${part(t('part.fit'), fitFacts(context, pair))}
 ${part(t('part.people'), people(context, pair))}
 </div>
 ${part(t('part.findings'), findings(context, pair))}
-${job.order.notes !== '' && part(t('part.notes'), html`<p class="notes">${shortened(job.order.notes.replace(/\s*\n\s*/g, ' / '), 330)}</p>`)}
+${job.order.notes !== '' && part(t('part.notes'), html`<p class="notes">${shortened(job.order.notes.replace(/\s*\n\s*/g, ' / '), NOTE_LETTERS)}</p>`)}
 ${part(t('part.progress'), progress(context))}`,
   });
 }
@@ -56,30 +56,35 @@ function people({ job, t, day }: PaperContext, { judged, at }: PaperPair): Marku
   );
   return facts([
     [t('people.wearerIs'), t(`wearer.${wearer}`)],
-    [t('people.buyer'), shortened(buyer.name, 60)],
-    [t('people.phone'), shortened(buyer.phone, 40)],
-    [t('people.email'), shortened(buyer.email, 60)],
+    [t('people.buyer'), shortened(buyer.name, 32)],
+    [t('people.phone'), shortened(buyer.phone, 30)],
+    [t('people.email'), shortened(buyer.email, 36)],
     [
       t('people.prescriber'),
-      hasPrescription && (shortened(prescriber.join(', '), 80) || t('people.notSaid')),
+      hasPrescription && (shortened(prescriber.join(', '), 55) || t('people.notSaid')),
     ],
     [t('people.issued'), hasPrescription && (issued === null ? t('people.notSaid') : day(issued))],
-    [t('people.written'), paper !== null && shortened(paper.written.replace(/\s+/g, ' '), 110)],
+    [t('people.written'), paper !== null && shortened(paper.written.replace(/\s+/g, ' '), 66)],
   ]);
 }
 
-/** Stops and cautions whole, notes as far as there is room. */
+/** Lines of findings and of the buyer's note that there is room for. */
+const FINDING_LINES = 6;
+const NOTE_LETTERS = 210;
+
+/** Stops first, then cautions, then notes, as far as there is room. */
 function findings({ t }: PaperContext, { judged }: PaperPair): Markup {
-  const { findings } = judged.answer;
-  const most = 6;
-  const shown = findings
-    .slice(0, most)
-    .map(({ level, message }) => html`<b>${t(`level.${level}`)}</b> ${shortened(message, 170)}`);
-  const more = findings.length - most;
-  return (
-    lines([...shown, ...(more > 0 ? [t('ticket.more', { count: more })] : [])], 'findings') ??
-    html`<p>${t('ticket.clear')}</p>`
+  const told = judged.answer.findings;
+  const { shown, more } = fitting(
+    told.map(({ level, message }) => `${t(`level.${level}`)} ${message}`),
+    FINDING_LINES,
   );
+  const items: Part[] = shown.map((sentence, at) => {
+    const level = t(`level.${told[at]?.level ?? 'note'}`);
+    return html`<b>${level}</b>${sentence.slice(level.length)}`;
+  });
+  if (more > 0) items.push(t('ticket.more', { count: more }));
+  return lines(items, 'findings') ?? html`<p>${t('ticket.clear')}</p>`;
 }
 
 function progress({ t, offer }: PaperContext): Markup {
