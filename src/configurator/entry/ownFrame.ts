@@ -69,7 +69,11 @@ export function readOwnFrame(reader: Reader): ReadOwnFrame {
     if (reader.text(field) === '') reader.fault(field, `${field.slice(4)}-missing`);
   const mounting = mountingOf(reader.entries);
   if (a === undefined || b === undefined || dbl === undefined)
-    return { frame: { ...UNKNOWN, mounting }, known: false };
+    // What is there already is held against its range at once.
+    return {
+      frame: { ...UNKNOWN, mounting, a: a ?? UNKNOWN.a, b: b ?? UNKNOWN.b, dbl: dbl ?? UNKNOWN.dbl },
+      known: false,
+    };
   return {
     frame: {
       a,

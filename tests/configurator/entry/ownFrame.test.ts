@@ -47,6 +47,8 @@ describe('an own frame', () => {
     ['own.dbl', 'wide', 'digits'],
   ] as const)('says at %s what is wrong with %j', (field, text, expected) => {
     const [fault] = read({ ...WHOLE, [field]: text }).faults;
+    // Alone too, before the other measurements are there.
+    expect(read({ [field]: text }).faults).toContainEqual(fault);
     expect(fault).toMatchObject({ field, missing: false });
     expect(fault?.expected).toContain(expected);
   });
