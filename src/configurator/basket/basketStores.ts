@@ -46,10 +46,15 @@ export function createBasket({ shelves, ask, date }: BasketSource) {
     failed.set(answer === null);
     if (answer !== null) answered.set({ basket: now, answer });
   };
-  const holdNow = () => refused.set(!hold(shelves, BASKET, basket.get(), onDevice.get()));
+  // Held before it is shown: whoever counts what is held counts the new one.
+  const holdAs = (next: Basket, kept: boolean) => {
+    const done = hold(shelves, BASKET, next, kept);
+    refused.set(!done);
+    return done;
+  };
   const change = (next: Basket) => {
+    holdAs(next, onDevice.get());
     basket.set(next);
-    holdNow();
     void judge();
   };
   return {
@@ -71,10 +76,7 @@ export function createBasket({ shelves, ask, date }: BasketSource) {
       return next.pairs.length;
     },
     keep: (on: boolean) => {
-      const before = onDevice.get();
-      onDevice.set(on);
-      holdNow();
-      if (refused.get()) onDevice.set(before);
+      if (holdAs(basket.get(), on)) onDevice.set(on);
     },
     /** Empties it without holding anything: what was held is forgotten elsewhere. */
     clear: () => {

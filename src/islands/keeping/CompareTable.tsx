@@ -49,8 +49,7 @@ export function CompareTable({ telling, packages, present, onUse, onTakeAway }: 
           name={key}
           cells={cells.map(({ text, side }) => (
             <>
-              {text ?? none}
-              {side && <span class={`sh-side sh-${side}`}>{say(`compare.${side}`)}</span>}
+              {text ?? none} {side && <span class={`sh-side sh-${side}`}>{say(`compare.${side}`)}</span>}
             </>
           ))}
         />
