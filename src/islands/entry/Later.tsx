@@ -1,5 +1,5 @@
 /** Parts of a form that few visitors need: their script loads when they are asked for. */
-import type { ComponentType } from 'preact';
+import type { ComponentChild, ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import { useEntryStores } from '../sheet.ts';
 import { useLater } from '../useLater.ts';
@@ -8,15 +8,17 @@ interface LaterProps {
   /** Called once, when `wanted` first is true. */
   readonly load: () => Promise<ComponentType>;
   readonly wanted: boolean;
+  /** Stands in its place until it is there. */
+  readonly meanwhile?: ComponentChild;
 }
 
-/** The part once it has loaded; before that nothing, and a sentence where it does not load. */
-export function Later({ load, wanted }: LaterProps) {
+/** The part while it is wanted, once it has loaded; and a sentence where it does not load. */
+export function Later({ load, wanted, meanwhile = null }: LaterProps) {
   const { t } = useEntryStores();
   // Kept in an object: a bare component would be taken for a way to make the next state.
   const part = useLater(() => load().then((is) => ({ Is: is })), wanted);
   if (part === 'failed') return <p class="ws-told ws-fault">{t('entry.failed')}</p>;
-  return part && <part.Is />;
+  return wanted && part !== null ? <part.Is /> : meanwhile;
 }
 
 interface DetailsProps {

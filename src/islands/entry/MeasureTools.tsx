@@ -13,10 +13,12 @@ export function PdHelp() {
     <div class="en-pd ws-note">
       {none ? (
         <p>{t('entry.pd.none')}</p>
-      ) : hasPower ? (
-        <Later load={() => import('./Consequences.tsx').then((m) => m.PdLines)} wanted />
       ) : (
-        <p>{t('entry.pd.waiting')}</p>
+        <Later
+          load={() => import('./Consequences.tsx').then((m) => m.PdLines)}
+          wanted={hasPower}
+          meanwhile={<p>{t('entry.pd.waiting')}</p>}
+        />
       )}
       <p>
         <a href="/measuring-rule/">{t('entry.pd.rule')}</a>

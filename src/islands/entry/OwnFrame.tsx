@@ -26,8 +26,11 @@ export function OwnFrame({ paths }: { readonly paths: FamilyPaths }) {
           ))}
         </div>
         <div class="en-own-drawing">
-          {waits && <p class="ws-note">{t('entry.own.waiting')}</p>}
-          <Later load={() => import('./OwnDrawing.tsx').then((m) => m.OwnDrawing)} wanted={!waits} />
+          <Later
+            load={() => import('./OwnDrawing.tsx').then((m) => m.OwnDrawing)}
+            wanted={!waits}
+            meanwhile={<p class="ws-note">{t('entry.own.waiting')}</p>}
+          />
         </div>
       </div>
       <div class="en-families">

@@ -60,7 +60,7 @@ describe('a page', () => {
     expect(printed(shopWith(file('pages/frames.md', page)))).toMatchInlineSnapshot(`
       "
       content/pages/frames.md:1:1 another page of the site has this address [taken-address]
-        expected: a file name other than 404, 500, frames, index, lenses, promotions, order or workroom
+        expected: a file name other than 404, 500, basket, frames, index, lenses, measuring-rule, order, promotions, reasons, workroom or your-frame
         found:    "frames.md"
         to do:    Rename the file.
 
