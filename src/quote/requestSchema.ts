@@ -104,7 +104,7 @@ export function readRequest(json: unknown, today: string): ReadRequest {
 }
 
 /** Whether the JSON is a bare package: its faults are named from the package, not from a list of pairs. */
-export const isBare = (json: unknown): json is Record<string, unknown> =>
+const isBare = (json: unknown): json is Record<string, unknown> =>
   typeof json === 'object' && json !== null && !Array.isArray(json) && 'frame' in json;
 
 /** Paths of faults as the writer of a bare package sees them. */

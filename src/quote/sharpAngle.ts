@@ -4,7 +4,7 @@ import type { EyeSituation, Situation } from '../rules/situation.ts';
 import { opticalTiltDeg } from './placement.ts';
 
 /** Directions asked of each lens. */
-export const SHARP_DIRECTIONS = 8;
+const SHARP_DIRECTIONS = 8;
 
 export interface SharpAngles {
   readonly right: readonly SharpView[];

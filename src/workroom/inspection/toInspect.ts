@@ -11,7 +11,7 @@ import { type WorkedLens, workedLens } from '../workedLens.ts';
 import type { MeasuredLens, MeasuredPair } from './measured.ts';
 
 /** How the tables class a design. */
-export function lensKindOf({ situation }: JudgedPair): LensKind {
+function lensKindOf({ situation }: JudgedPair): LensKind {
   if (situation.design.corridor !== null) return 'progressive';
   return situation.design.segment === null ? 'single-vision' : 'multifocal';
 }

@@ -70,7 +70,7 @@ function boxing(context: PaperContext, pair: PaperPair, layout: PairLayout): Mar
 }
 
 /** In and up from the boxed centre, in words that leave no sign to misread. */
-export function offsetText(t: PaperContext['t'], { inMm, upMm }: Pick<LaidPlace, 'inMm' | 'upMm'>): string {
+function offsetText(t: PaperContext['t'], { inMm, upMm }: Pick<LaidPlace, 'inMm' | 'upMm'>): string {
   const along = (mm: number, more: string, less: string) =>
     mm === 0 ? null : `${millimetres(Math.abs(mm))} ${t(mm > 0 ? more : less)}`;
   const parts = [along(inMm, 'base.in', 'base.out'), along(upMm, 'base.up', 'base.down')];

@@ -41,7 +41,7 @@ export function powerRow(t: Say, label: Part, eye: Eye, { power, prism, addD }: 
 }
 
 /** The heads that belong to such rows. */
-export const powerHeads = (t: Say): string[] => [
+const powerHeads = (t: Say): string[] => [
   '',
   t('power.sph'),
   t('power.cyl'),

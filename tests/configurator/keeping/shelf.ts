@@ -3,7 +3,7 @@ import type { Shelves } from '../../../src/configurator/keeping/holding.ts';
 import type { Shelf } from '../../../src/configurator/keeping.ts';
 
 /** An empty store, and what is in it. */
-export function shelf(): Shelf & { readonly stored: Map<string, string> } {
+function shelf(): Shelf & { readonly stored: Map<string, string> } {
   const stored = new Map<string, string>();
   return {
     stored,
