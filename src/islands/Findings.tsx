@@ -17,6 +17,7 @@ export function Findings({ parts }: { readonly parts: Parts | null }) {
   const sheet = useSheet();
   const { t, data } = sheet;
   const { faults, needs, findings } = useStore(sheet.standing);
+  const waiting = useStore(sheet.advice).kind === 'waiting';
   return (
     <>
       {faults.length > 0 && (
@@ -42,7 +43,7 @@ export function Findings({ parts }: { readonly parts: Parts | null }) {
           </ul>
         </>
       )}
-      <ul class="ws-findings">
+      <ul class="ws-findings" aria-busy={waiting}>
         {foldEyes(data.words, findings).map((finding) => (
           <FindingItem
             key={`${finding.rule} ${finding.eye} ${finding.message}`}

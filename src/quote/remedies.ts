@@ -51,7 +51,10 @@ export function remediesFor(
   return findings.map((finding, index) => {
     if (!wanted[index]) return null;
     for (const kind of CHANGE_KINDS) {
-      const found = ofKind(kind).find(({ outcomes }) => clears(outcomes, finding));
+      const found = ofKind(kind).find(
+        ({ outcomes, situation }) =>
+          clears(outcomes, finding) && (finding.level === 'stop' || sameHold(situation, present.situation)),
+      );
       if (found) return worded(offer, pair, present.situation, found);
     }
     return null;
@@ -66,6 +69,9 @@ const isWanted = ({ rule, level }: Finding) => level !== 'note' && CHOICES.has(r
 const isStop = ({ level }: Outcome) => level === 'stop';
 const keyOf = ({ rule, eye }: { readonly rule: string; readonly eye: string }) => `${rule} ${eye}`;
 const RANK = { note: 1, caution: 2, stop: 3 } as const;
+
+/** Another way to hold the lens is no cure for a caution: where no rim is, nothing stands beyond it. */
+const sameHold = (one: Situation, other: Situation) => one.frame.mounting === other.frame.mounting;
 
 /** Gone for this eye, or no more than a note. */
 const clears = (outcomes: readonly RuleOutcome[], finding: Finding) =>

@@ -86,6 +86,19 @@ describe('a remedy', () => {
     expect(first).toMatchObject({ rule: 'blank-too-small', remedy: { change: { kind: 'size' } } });
   });
 
+  it('of a caution keeps the way in which the frame holds its lenses', () => {
+    const mountingOf = (id: unknown) => offer.frames.find((one) => one.id === id)?.mounting.kind;
+    fc.assert(
+      fc.property(anyChange, (change) => {
+        const pair = changed(change);
+        for (const { level, remedy } of advised(pair).findings)
+          if (level === 'caution' && remedy?.change.kind === 'frame')
+            expect(mountingOf(remedy.change.value)).toBe(mountingOf(pair.frame));
+      }),
+      { numRuns: 30 },
+    );
+  });
+
   it('is not invented where only a person can help', () => {
     const undated = changed({ prescription: { right: {}, left: {} } });
     for (const { rule, remedy } of advised(undated).findings) {
