@@ -9,9 +9,12 @@ import { prismToPolar } from '../optics/prismBase.ts';
 import type { RecordEntry, TraceRecord } from '../optics/trace.ts';
 import { recordNumber } from '../optics/traceRecord.ts';
 import { measuredEntries, writeTraceRecord } from '../optics/traceWrite.ts';
-import type { Eye, PrismVector, SpheroCylinder } from '../optics/types.ts';
+import type { Eye } from '../optics/types.ts';
 import type { JudgedPair } from '../quote/judgePair.ts';
+import type { VerificationPower } from './inspection/measured.ts';
 import type { LensOrder, LensOrderEye } from './lensOrder.ts';
+
+export type { VerificationPower } from './inspection/measured.ts';
 
 const EYES = ['right', 'left'] as const;
 
@@ -111,13 +114,6 @@ function lensEntries({ situation }: JudgedPair, order: LensOrder): RecordEntry[]
     pair(order, 'MINCTR', 2, ({ leastCentreMm }) => leastCentreMm),
     pair(order, 'MINEDG', 2, ({ leastEdgeMm }) => leastEdgeMm),
   ];
-}
-
-/** Powers by which a supplier wants a lens verified. */
-export interface VerificationPower {
-  readonly power: SpheroCylinder;
-  readonly addD: number | null;
-  readonly prism: PrismVector | null;
 }
 
 /** The verification powers that a supplier's record states for an eye; null where it states none. */

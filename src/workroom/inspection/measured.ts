@@ -1,7 +1,14 @@
 /** What is entered when a finished pair is inspected. An absent value was not measured. */
 import type { PrismVector, SpheroCylinder } from '../../optics/types.ts';
-import type { VerificationPower } from '../lensRecord.ts';
 
+/** Powers by which a supplier wants a lens verified. */
+export interface VerificationPower {
+  readonly power: SpheroCylinder;
+  readonly addD: number | null;
+  readonly prism: PrismVector | null;
+}
+
+/** What is read off one lens. */
 export interface MeasuredLens {
   /** At the optical centre, or the distance circle of a progressive; either sign of cylinder, D. */
   readonly power: SpheroCylinder;

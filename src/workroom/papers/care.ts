@@ -3,7 +3,8 @@
 import { wearers } from '../job.ts';
 import { html, type Part, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
-import { type Paper, part, sheet } from './sheet.ts';
+import { part } from './parts.ts';
+import { type Paper, sheet } from './sheet.ts';
 
 /** A note: a key of the words `workroom.care`, and whether the box calls for it. */
 const NOTES: readonly (readonly [key: string, wanted: (pair: PaperPair) => boolean])[] = [

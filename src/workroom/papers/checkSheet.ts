@@ -3,7 +3,8 @@ import { millimetres } from '../figures.ts';
 import { fitting, html, type Markup, shortened } from '../markup.ts';
 import { type Verification, verify } from '../verify.ts';
 import type { PaperContext } from './context.ts';
-import { lines, type Paper, part, sheet, table } from './sheet.ts';
+import { lines, part, table } from './parts.ts';
+import { type Paper, sheet } from './sheet.ts';
 
 /** Rows and lines that fit on the page with everything else. */
 const MOST_PRICES = 5;

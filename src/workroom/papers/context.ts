@@ -1,12 +1,10 @@
 /** What every paper is written from: the job, the shop, its words, and how amounts and days are written. */
-import { type Slots, say } from '../../catalogue/words.ts';
-import { formatMoney } from '../../money/format.ts';
-import type { TraceRecord } from '../../optics/trace.ts';
+import type { Slots } from '../../catalogue/words.ts';
 import type { JudgedPair } from '../../quote/judgePair.ts';
-import { inspectPair, type PairInspection } from '../inspection/inspectPair.ts';
 import type { MeasuredPair } from '../inspection/measured.ts';
+import type { PairInspection } from '../inspection/pairInspection.ts';
 import type { Job } from '../job.ts';
-import { type OpenedJob, openJob, type WorkroomOffer } from '../openJob.ts';
+import type { OpenedJob, WorkroomOffer } from '../openJob.ts';
 
 /** What the owner adds to an order; all of it may be left out. */
 export interface PaperOptions {
@@ -16,8 +14,6 @@ export interface PaperOptions {
   readonly markings?: readonly (string | null)[];
   /** Remark to the supplier, by pair. */
   readonly supplierRemark?: readonly (string | null)[];
-  /** Trace record that came with the frame, by pair. */
-  readonly traced?: readonly (TraceRecord | null)[];
   readonly paid?: { readonly on: string; readonly how: string; readonly amountMinor: number };
   /** Whose lines the receipt has: reckoned now, or as the shopper saw them where the owner honours those. */
   readonly price?: 'now' | 'shown';
@@ -44,28 +40,4 @@ export interface PaperContext {
   readonly money: (minor: number) => string;
   /** A civil date as the shop's language writes it; a text that is none stays as it is. */
   readonly day: (civilDate: string) => string;
-}
-
-/** The context of a job's papers. */
-export function paperContext(job: Job, offer: WorkroomOffer, options: PaperOptions): PaperContext {
-  const { currency, currencyDigits, language } = offer.shop;
-  const opened = openJob(job, offer);
-  const dates = new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone: 'UTC' });
-  return {
-    job,
-    offer,
-    opened,
-    options,
-    pairs: opened.pairs.flatMap((judged, at) => {
-      if (judged === null) return [];
-      const measured = options.measured?.[at] ?? null;
-      return [{ judged, at, inspection: measured && inspectPair(judged, measured, offer) }];
-    }),
-    t: (key, slots) => say(offer.words, `workroom.${key}`, slots),
-    money: (minor) => formatMoney(minor, currency, currencyDigits, language),
-    day: (civilDate) => {
-      const day = new Date(`${civilDate}T00:00:00Z`);
-      return Number.isNaN(day.getTime()) ? civilDate : dates.format(day);
-    },
-  };
 }

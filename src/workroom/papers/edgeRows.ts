@@ -5,8 +5,7 @@ import { millimetres } from '../figures.ts';
 import type { EyeLayout, LaidHole } from '../layout.ts';
 import { html, type Markup, type Part } from '../markup.ts';
 import type { PaperContext } from './context.ts';
-
-type Say = PaperContext['t'];
+import type { Say } from './parts.ts';
 
 /** The rows for the eyes' edges; all eyes of a pair are held in the same way. */
 export function edgeRows({ t, offer }: PaperContext, eyes: readonly EyeLayout[]): (readonly Part[])[] {

@@ -4,9 +4,7 @@ import type { InspectedItem } from '../../optics/tolerance/limit.ts';
 import { dioptres, millimetres } from '../figures.ts';
 import { html, type Markup, type Part } from '../markup.ts';
 import type { PaperContext } from './context.ts';
-import { table } from './sheet.ts';
-
-type Say = PaperContext['t'];
+import { type Say, table } from './parts.ts';
 
 /** A figure of an item as its unit is written. */
 export function figure(value: number | null, { unit, item }: InspectedItem): string {

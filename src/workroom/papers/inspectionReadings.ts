@@ -4,8 +4,8 @@ import { millimetres } from '../figures.ts';
 import type { Part } from '../markup.ts';
 import { type WorkedLens, workedLens } from '../workedLens.ts';
 import type { PaperContext, PaperPair } from './context.ts';
+import { table } from './parts.ts';
 import { prismText } from './powers.ts';
-import { table } from './sheet.ts';
 
 const EYES = ['right', 'left'] as const;
 

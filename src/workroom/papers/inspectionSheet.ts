@@ -1,12 +1,14 @@
 /** The inspection sheet: to be filled in at the bench, or filled with what was measured and how it came out. */
-import { type CureOf, inspectPair, type PairInspection } from '../inspection/inspectPair.ts';
+import { inspectPair } from '../inspection/inspectPair.ts';
+import type { CureOf, PairInspection } from '../inspection/pairInspection.ts';
 import { perfectPair } from '../inspection/perfect.ts';
 import { html, type Markup, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { figure, itemTables, unitKey } from './inspectionItems.ts';
 import { readings } from './inspectionReadings.ts';
 import { frameName } from './pairFacts.ts';
-import { facts, lines, type Paper, pairId, part, sheet } from './sheet.ts';
+import { facts, lines, part } from './parts.ts';
+import { type Paper, pairId, sheet } from './sheet.ts';
 
 /** Sentences on what would bring a pair in that fit on the page. */
 const MOST_CURES = 5;

@@ -9,8 +9,9 @@ import { html, type Markup, type Part } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { edgeRows } from './edgeRows.ts';
 import { frameName } from './pairFacts.ts';
+import { facts, table } from './parts.ts';
 import { axisOf, groundText } from './powers.ts';
-import { facts, type Paper, pairId, sheet, table } from './sheet.ts';
+import { type Paper, pairId, sheet } from './sheet.ts';
 
 const EYES = ['right', 'left'] as const;
 

@@ -5,8 +5,9 @@ import { type LensOrderEye, lensOrder } from '../lensOrder.ts';
 import { html, type Markup, type Part, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { frameName, lensFacts } from './pairFacts.ts';
+import { facts, lines, part, table } from './parts.ts';
 import { groundText, powerRow, powerTable } from './powers.ts';
-import { facts, lines, type Paper, pairId, part, sheet, table } from './sheet.ts';
+import { type Paper, pairId, sheet } from './sheet.ts';
 
 const EYES = ['right', 'left'] as const;
 

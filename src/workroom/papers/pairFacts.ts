@@ -8,8 +8,8 @@ import { dioptres, millimetres, powerCells } from '../figures.ts';
 import type { JobPair } from '../job.ts';
 import { html, type Markup, type Part, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
+import { facts } from './parts.ts';
 import { powerTable, prismText } from './powers.ts';
-import { facts } from './sheet.ts';
 
 /** Model, colourway and size; the shopper's own frame by its measurements. */
 export function frameName({ t }: PaperContext, { judged }: PaperPair): string {

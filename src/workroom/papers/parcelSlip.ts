@@ -2,7 +2,8 @@
 import { html, type Markup, type Part, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { frameName } from './pairFacts.ts';
-import { facts, lines, type Paper, part, sheet } from './sheet.ts';
+import { facts, lines, part } from './parts.ts';
+import { type Paper, sheet } from './sheet.ts';
 
 /** The slip of an order. */
 export function parcelSlip(context: PaperContext): Paper {

@@ -5,10 +5,7 @@ import type { Eye, PrismVector } from '../../optics/types.ts';
 import { dioptres, powerCells, prismAmountText, prismParts } from '../figures.ts';
 import type { Part } from '../markup.ts';
 import type { LensPower, WorkedLens } from '../workedLens.ts';
-import type { PaperContext } from './context.ts';
-import { table } from './sheet.ts';
-
-type Say = PaperContext['t'];
+import { type Say, table } from './parts.ts';
 
 /** Prism as the bench reads it: `1.00 in, 0.50 up`; a dash for none. */
 export function prismText(t: Say, eye: Eye, prism: PrismVector): string {

@@ -10,10 +10,13 @@ import {
   receiptLines,
 } from '../receiptLines.ts';
 import type { PaperContext } from './context.ts';
-import { facts, type Paper, part, sheet, table } from './sheet.ts';
+import { facts, part, table } from './parts.ts';
+import { type Paper, sheet } from './sheet.ts';
 
 /** Lines that fit on the page; those of a longer order are summed by group. */
 const MOST_LINES = 20;
+/** Up to so many, a label may take two lines. */
+const FEW_LINES = 16;
 
 /** The receipt of an order; null where it has no price any more. */
 export function receipt(context: PaperContext): Paper | null {
@@ -69,7 +72,7 @@ function buyer({ t, job, opened, day }: PaperContext): Markup {
 function goods({ t, money, opened }: PaperContext, lines: readonly ReceiptLine[], total: number): Markup {
   const several = opened.pairs.length > 1;
   const row = ({ pair, label, amount, codes }: ReceiptLine): Part[] => [
-    html`${several && pair !== null && `${t('head.only', { pair: pair + 1 })} `}${shortened(label, several ? 56 : 64)}`,
+    html`${several && pair !== null && `${t('head.only', { pair: pair + 1 })} `}${shortened(label, lines.length > FEW_LINES ? 56 : 110)}`,
     codes.map(({ code, count }) => (count > 1 ? `${code} × ${count}` : code)).join(', '),
     money(amount),
   ];

@@ -5,8 +5,9 @@ import { html, type Markup, type Part, shortened } from '../markup.ts';
 import { workedLens } from '../workedLens.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { both, fitFacts, frameFacts, writtenPrescription } from './pairFacts.ts';
+import { facts, part } from './parts.ts';
 import { powerRow, powerTable } from './powers.ts';
-import { facts, type Paper, pairId, part, sheet } from './sheet.ts';
+import { type Paper, pairId, sheet } from './sheet.ts';
 
 const EYES = ['right', 'left'] as const;
 

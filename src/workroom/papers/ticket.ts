@@ -6,8 +6,9 @@ import { fitting, html, type Markup, type Part, shortened } from '../markup.ts';
 import { workedLens } from '../workedLens.ts';
 import type { PaperContext, PaperPair } from './context.ts';
 import { fitFacts, frameFacts, lensFacts, writtenPrescription } from './pairFacts.ts';
+import { facts, lines, part, table } from './parts.ts';
 import { powerRow, powerTable } from './powers.ts';
-import { facts, lines, type Paper, pairId, part, sheet, table } from './sheet.ts';
+import { type Paper, pairId, sheet } from './sheet.ts';
 
 /** The ticket of one pair. */
 export function ticket(context: PaperContext, pair: PaperPair): Paper {
@@ -64,20 +65,35 @@ function people({ job, t, day }: PaperContext, { judged, at }: PaperPair): Marku
       hasPrescription && (shortened(prescriber.join(', '), 55) || t('people.notSaid')),
     ],
     [t('people.issued'), hasPrescription && (issued === null ? t('people.notSaid') : day(issued))],
-    [t('people.written'), paper !== null && shortened(paper.written.replace(/\s+/g, ' '), 66)],
+    [t('people.written'), paper !== null && shortened(paper.written.replace(/\s+/g, ' '), 96)],
   ]);
 }
 
-/** Lines of findings and of the buyer's note that there is room for. */
-const FINDING_LINES = 6;
+/** Lines for findings, the buyer's note and long names together; a third of a line's letters fit in a column. */
+const FREE_LINES = 15;
+const FEWEST_FINDING_LINES = 5;
 const NOTE_LETTERS = 210;
 
+/** Lines of findings that there is room for beside what the buyer wrote. */
+function findingLines({ job }: PaperContext, { at }: PaperPair): number {
+  const { buyer, notes } = job.order;
+  const pair = job.order.pairs[at];
+  const { name = '', place = '' } = pair?.prescription?.prescriber ?? {};
+  const written = pair?.prescription?.written ?? '';
+  const wrapped = [buyer.name, buyer.email, `${name}, ${place}`, written, pair?.measuredNote ?? '']
+    .map((text) => Math.min(3, Math.ceil(text.length / 34)) - 1)
+    .reduce((sum, lines) => sum + Math.max(0, lines), 0);
+  const note = Math.min(3, Math.ceil(notes.length / 70));
+  return Math.max(FEWEST_FINDING_LINES, FREE_LINES - note - wrapped);
+}
+
 /** Stops first, then cautions, then notes, as far as there is room. */
-function findings({ t }: PaperContext, { judged }: PaperPair): Markup {
-  const told = judged.answer.findings;
+function findings(context: PaperContext, pair: PaperPair): Markup {
+  const { t } = context;
+  const told = pair.judged.answer.findings;
   const { shown, more } = fitting(
     told.map(({ level, message }) => `${t(`level.${level}`)} ${message}`),
-    FINDING_LINES,
+    findingLines(context, pair),
   );
   const items: Part[] = shown.map((sentence, at) => {
     const level = t(`level.${told[at]?.level ?? 'note'}`);
