@@ -6,8 +6,7 @@ import type { BasketStores } from '../../configurator/basket/basketStores.ts';
 import type { Telling } from '../keeping/telling.ts';
 import { BasketKeeping } from './BasketKeeping.tsx';
 import { BasketPair } from './BasketPair.tsx';
-import { Order } from './Order.tsx';
-import type { BasketShop } from './startBasket.ts';
+import { type BasketShop, Order } from './Order.tsx';
 
 export interface BasketProps {
   readonly stores: BasketStores;

@@ -1,5 +1,6 @@
 /** The whole order: where to and on what terms, the sum of each pair, what is charged once, and the total. */
 import { useStore } from '@nanostores/preact';
+import type { Shop } from '../../catalogue/shop.ts';
 import type { PairStanding } from '../../configurator/basket/answerBasket.ts';
 import type { Answered, BasketStores } from '../../configurator/basket/basketStores.ts';
 import { linesOf } from '../../configurator/basket/linesOf.ts';
@@ -9,7 +10,12 @@ import type { Telling } from '../keeping/telling.ts';
 import { LinesTable } from '../PriceLines.tsx';
 import { Entering } from '../sheet.ts';
 import { TermsFields } from '../Terms.tsx';
-import type { BasketShop } from './startBasket.ts';
+
+/** The part of the shop that the page itself speaks of. */
+export type BasketShop = Pick<
+  Shop,
+  'name' | 'language' | 'currency' | 'currencyDigits' | 'timeZone' | 'destination' | 'shipping' | 'exemptions'
+>;
 
 interface Props {
   readonly stores: BasketStores;

@@ -2,19 +2,13 @@
 import { h, render } from 'preact';
 import type { Words } from '../../catalogue/catalogue.ts';
 import { civilDateAt } from '../../catalogue/civilDate.ts';
-import type { Shop } from '../../catalogue/shop.ts';
 import { createBasket } from '../../configurator/basket/basketStores.ts';
 import { shelves } from '../deviceShelf.ts';
 import { countHeld } from '../keeping/held.ts';
 import { startPairsEngine } from '../keeping/pairsEngine.ts';
 import { tellingOf } from '../keeping/telling.ts';
 import { Basket } from './Basket.tsx';
-
-/** The part of the shop that the page itself speaks of. */
-export type BasketShop = Pick<
-  Shop,
-  'name' | 'language' | 'currency' | 'currencyDigits' | 'timeZone' | 'destination' | 'shipping' | 'exemptions'
->;
+import type { BasketShop } from './Order.tsx';
 
 interface PageData {
   readonly shop: BasketShop;

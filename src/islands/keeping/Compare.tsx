@@ -21,9 +21,6 @@ interface Props {
   readonly close: () => void;
 }
 
-/** What the packages are called by: their columns' letters. */
-export const LETTERS = ['A', 'B', 'C'] as const;
-
 export function Compare({ sheet, telling, ask, close }: Props) {
   const { say, shop } = telling;
   const [pairs, setPairs] = useState(() => look(shelves(), ASIDE).value ?? []);

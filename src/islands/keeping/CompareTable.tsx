@@ -1,11 +1,13 @@
 /** The table of a comparison: a column a package. The name of a row stands above it, so that columns fit a telephone. */
 import type { ComponentChildren } from 'preact';
 import type { ComparedPackage } from '../../configurator/basket/answerComparison.ts';
-import { LETTERS } from './Compare.tsx';
 import { figureRows } from './compareRows.tsx';
 import { PairNamesTold } from './PairNamesTold.tsx';
 import { StandingTold, VerdictTold } from './StandingTold.tsx';
 import type { Telling } from './telling.ts';
+
+/** What the packages are called by: their columns' letters. */
+const LETTERS = ['A', 'B', 'C'] as const;
 
 type Package = ComparedPackage | null;
 

@@ -2,9 +2,15 @@
 import type { ComponentChildren } from 'preact';
 import type { Entries, Field } from '../../configurator/fields.ts';
 import type { LinkReading } from '../../configurator/keeping/link.ts';
+import type { NotHad } from '../../configurator/keeping/offered.ts';
 import { groupOf } from '../../configurator/keeping/parts.ts';
-import type { Arrival } from './arrive.tsx';
 import type { Telling } from './telling.ts';
+
+/** What a worksheet was opened with, for the shopper to be told. */
+export type Arrival =
+  | { readonly kind: 'link'; readonly link: LinkReading; readonly notHad: readonly NotHad[] }
+  | { readonly kind: 'pair'; readonly number: number; readonly notHad: readonly NotHad[] }
+  | { readonly kind: 'gone' };
 
 interface Props {
   readonly telling: Telling;

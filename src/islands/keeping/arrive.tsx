@@ -5,7 +5,7 @@
 import { BASKET } from '../../configurator/basket/basket.ts';
 import type { Entries } from '../../configurator/fields.ts';
 import { look } from '../../configurator/keeping/holding.ts';
-import { isLink, type LinkReading, readLink } from '../../configurator/keeping/link.ts';
+import { isLink, readLink } from '../../configurator/keeping/link.ts';
 import { type NotHad, onlyOffered } from '../../configurator/keeping/offered.ts';
 import { type HeldPair, privatePart, termsPart } from '../../configurator/keeping/parts.ts';
 import { ASIDE } from '../../configurator/keeping/setAside.ts';
@@ -13,14 +13,8 @@ import type { Worksheet } from '../../configurator/worksheet.ts';
 import { shelves } from '../deviceShelf.ts';
 import { openDialog } from './Dialog.tsx';
 import { openedPair } from './heldState.ts';
-import { Opened } from './Opened.tsx';
+import { type Arrival, Opened } from './Opened.tsx';
 import { telling } from './pageTelling.ts';
-
-/** What a worksheet was opened with, for the shopper to be told. */
-export type Arrival =
-  | { readonly kind: 'link'; readonly link: LinkReading; readonly notHad: readonly NotHad[] }
-  | { readonly kind: 'pair'; readonly number: number; readonly notHad: readonly NotHad[] }
-  | { readonly kind: 'gone' };
 
 /** Fills the worksheet from the fragment of the address; nothing happens where it says nothing of a pair. */
 export async function arrive(sheet: Worksheet): Promise<void> {
