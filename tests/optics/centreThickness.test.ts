@@ -98,6 +98,7 @@ describe('a given thickness', () => {
       thinnestMm: -0.5,
       atDeg: 90,
     });
+    expect(crossingFault([edge, demand('centre', 2, 2)], 2.5)).toMatchObject({ thinnestMm: -0.5, atDeg: 90 });
     expect(crossingFault([demand('centre', 2, 2), edge], 3)).toMatchObject({ thinnestMm: 0 });
     expect(crossingFault([demand('centre', 2, 2), edge], 3.01)).toBeNull();
   });

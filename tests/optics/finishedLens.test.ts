@@ -153,8 +153,25 @@ describe('a stock lens of given thickness', () => {
     ]);
   });
 
-  it('misses nothing when it is thick enough', () => {
+  it('misses nothing when it is thick enough, as a lens made to its limits does', () => {
     expect(made(order({ power: sphere(-2), fixedCentreThicknessMm: 2 })).shortfalls).toEqual([]);
+    expect(made(order({ power: sphere(-2) })).shortfalls).toEqual([]);
+  });
+
+  it('has the ordered power at that thickness', () => {
+    fc.assert(
+      fc.property(usualLens, real(3, 14), (lens, thicknessMm) => {
+        const result = finishLens({ ...lens, prism: { x: 0, y: 0 }, fixedCentreThicknessMm: thicknessMm });
+        fc.pre(result.ok);
+        const { back, centreThicknessMm } = result.lens;
+        const { index: n, frontPowerD, power: ordered } = lens;
+        const backPowerD =
+          -(powerOfRadius(back.generatingRadiusMm, n) + powerOfRadius(back.revolvedRadiusMm, n)) / 2;
+        expect(centreThicknessMm).toBe(thicknessMm);
+        const meanD = backVertexPower({ frontPowerD, backPowerD, thicknessMm, index: n });
+        expectNear(meanD, ordered.sphereD + ordered.cylinderD / 2, 1e-9, 'D');
+      }),
+    );
   });
 
   it('is refused where its surfaces meet before the edge', () => {
@@ -182,7 +199,32 @@ describe('an impossible lens', () => {
   it('is refused where a surface does not reach a hole', () => {
     const hole = { xMm: 40, yMm: 0, diameterMm: 1.4, leastMm: 2 };
     const holed = order({ power: sphere(-10), frontPowerD: 3, limits: { ...limits(1.5, 1), holes: [hole] } });
-    expect(finishLens(holed)).toMatchObject({ reason: 'back-does-not-reach', neededMm: 40.7, atDeg: 0 });
+    for (const fixedCentreThicknessMm of [null, 2])
+      expect(finishLens({ ...holed, fixedCentreThicknessMm })).toMatchObject({
+        ok: false,
+        reason: 'back-does-not-reach',
+        neededMm: 40.7,
+        atDeg: 0,
+      });
+  });
+
+  it('is refused by its front where its power asks for more thickness the thicker it is', () => {
+    // The front of +29 loses to the back what its own thickness gives: no thickness settles.
+    const runaway = order({
+      power: sphere(56.5),
+      index: 1.684,
+      frontPowerD: 29,
+      frontConic: -52.8,
+      outline: ring(36),
+      reference: { xMm: 0.8, yMm: 7.7 },
+      limits: limits(2.2, 3.7),
+    });
+    expect(finishLens(runaway)).toEqual({
+      ok: false,
+      reason: 'out-of-range',
+      field: 'frontPowerD',
+      found: 29,
+    });
   });
 
   it.each([

@@ -32,6 +32,26 @@ describe('the rise of thickness over a lens', () => {
     );
   });
 
+  it('of a back that bulges to the eye is that of its own sphere, point by point and along the edge', () => {
+    fc.assert(
+      fc.property(real(150, 900), real(60, 200), real(-6, 6), (backMm, frontMm, off) => {
+        const radii = { generatingRadiusMm: -backMm, revolvedRadiusMm: -backMm, generatingMeridianDeg: 30 };
+        const faces = [
+          { radiusMm: frontMm, conic: 0 },
+          { ...radii, tiltSlopeX: 0, tiltSlopeY: 0 },
+        ] as const;
+        const field = thicknessField(...faces, null);
+        const shape = ring(50);
+        const edge = shape.radiiMm.slice();
+        edgeRise(field, keptOutline(shape), { xMm: off, yMm: 0 }, edge);
+        const sag = (radiusMm: number, y2: number) => radiusMm - Math.sqrt(radiusMm ** 2 - y2);
+        const mostMm = -sag(backMm, (25 - off) ** 2) - sag(frontMm, (25 - off) ** 2);
+        expectNear(edge[0] ?? Number.NaN, mostMm, 1e-9, 'mm');
+        expectNear(rise(field, 25 - off, 0), mostMm, 1e-9, 'mm');
+      }),
+    );
+  });
+
   it('with an addition over the whole face is that of a steeper front or a flatter back', () => {
     fc.assert(
       fc.property(real(-18, 18), real(-18, 18), real(0.75, 3), fc.boolean(), (x, y, addD, onFront) => {
