@@ -3,10 +3,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { shop } from '../configurator/shop.ts';
 
-const sources = ['src/islands', 'src/configurator'].flatMap((folder) =>
-  readdirSync(folder)
-    .filter((name) => /\.tsx?$/.test(name))
-    .map((name) => readFileSync(`${folder}/${name}`, 'utf8')),
+const sources = ['src/islands', 'src/islands/entry', 'src/configurator', 'src/configurator/entry'].flatMap(
+  (folder) =>
+    readdirSync(folder)
+      .filter((name) => /\.tsx?$/.test(name))
+      .map((name) => readFileSync(`${folder}/${name}`, 'utf8')),
 );
 const text = sources.join('\n');
 
