@@ -11,21 +11,14 @@ export function ListForm({ stores }: { readonly stores: FrameListStores }) {
   return (
     <List.Provider value={stores}>
       <Entering.Provider value={stores}>
-        {/* Nothing is sent: Enter must not put what was typed into the address. */}
-        <form
-          class="ws-form fl-form"
-          method="dialog"
-          autocomplete="off"
-          noValidate
-          aria-label={told('form')}
-          onSubmit={(event) => event.preventDefault()}
-        >
+        {/* Nothing is sent, so it is no form: Enter must not put what was typed into the address. */}
+        <section class="ws-form fl-form" aria-label={told('form')}>
           <details class="fl-entry">
             <summary>{told('open')}</summary>
             <ListPrescription />
           </details>
           <Sifting />
-        </form>
+        </section>
         <ListStatus />
       </Entering.Provider>
     </List.Provider>
