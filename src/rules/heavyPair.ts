@@ -12,7 +12,8 @@ export const heavyPair: Rule = {
     return lensesG >= habits.heavyFromG
       ? [
           {
-            message: 'heavy',
+            // The mass of the shopper's own frame is not known.
+            message: frame.id === null ? 'lenses' : 'heavy',
             level: 'caution',
             eye: 'both',
             figures: { lensesG, pairG: round1(lensesG + frame.massG), fromG: habits.heavyFromG },
