@@ -2,7 +2,8 @@
 import { directionDeg } from './angle.ts';
 import type { LensRefusal, LensToMake } from './lensToMake.ts';
 import type { OutlinePoints } from './outline.ts';
-import { radiusOfPower } from './surfacePower.ts';
+import type { PowerProfile } from './powerProfile.ts';
+import { powerOfRadius, radiusOfPower } from './surfacePower.ts';
 import type { BackSurface, FrontSurface } from './types.ts';
 
 /** Distance from the reference point to the farthest outline point or hole's rim, mm, and its direction, degrees. */
@@ -28,16 +29,20 @@ export function reachFault(
   shape: OutlinePoints,
 ): LensRefusal {
   const needed = farthest(lens, shape);
-  // A profile makes the front as steep as its full addition at the worst.
-  const added = lens.profile?.surface === 'front' ? Math.max(0, lens.profile.addD) : 0;
-  const frontRadius = Math.min(
-    Math.abs(front.radiusMm),
-    radiusOfPower(Math.abs(lens.frontPowerD) + added, lens.index),
-  );
+  // A profile makes its surface as steep as its full addition at the worst, hollow or bulging.
+  const tightest = (radiusMm: number, surface: PowerProfile['surface']) => {
+    const powerD = (surface === 'front' ? 1 : -1) * powerOfRadius(radiusMm, lens.index);
+    const added = lens.profile?.surface === surface ? lens.profile.addD : 0;
+    return radiusOfPower(Math.max(Math.abs(powerD), Math.abs(powerD + added)), lens.index);
+  };
+  const frontRadius = tightest(front.radiusMm, 'front');
   const frontReach = front.conic > -1 ? frontRadius / Math.sqrt(1 + front.conic) : Number.POSITIVE_INFINITY;
   // A tilt brings the turning edge of the back nearer by radius times sine.
   const slope = Math.hypot(back.tiltSlopeX, back.tiltSlopeY);
-  const backRadius = Math.min(Math.abs(back.generatingRadiusMm), Math.abs(back.revolvedRadiusMm));
+  const backRadius = Math.min(
+    tightest(back.generatingRadiusMm, 'back'),
+    tightest(back.revolvedRadiusMm, 'back'),
+  );
   const backReach = backRadius * (1 - slope / Math.hypot(1, slope));
   const frontFails = frontReach <= needed.mm;
   return {

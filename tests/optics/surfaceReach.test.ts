@@ -39,6 +39,22 @@ describe('a lens out of reach of its surfaces', () => {
     expectNear(found.reachMm, 500 / 19, 1e-9, 'mm');
   });
 
+  it('has a back as steep as its full addition, hollow or bulging', () => {
+    const profile = { startYMm: 4, endYMm: -10, insetXMm: 0, surface: 'back' } as const;
+    // Behind a flat front the back has the whole power: -14 with a degression of 4, +14 with an addition of 4.
+    for (const sign of [-1, 1] as const) {
+      const found = refused({
+        power: sphere(14 * sign),
+        frontPowerD: 0,
+        profile: { ...profile, addD: 4 * sign },
+        outline: ring(58),
+      });
+      expect(found.reason).toBe('back-does-not-reach');
+      expectNear(found.reachMm, 500 / 18, 1e-9, 'mm');
+      expectNear(found.neededMm, 29, 1e-9, 'mm');
+    }
+  });
+
   it('has a tilted back that turns nearer by radius times sine', () => {
     fc.assert(
       fc.property(real(2, 10), (amount) => {
