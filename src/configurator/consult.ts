@@ -45,8 +45,11 @@ function take(worksheet: Worksheet, told: Told): void {
   if (told.kind === 'advice')
     advice.set({ kind: told.pair === null ? 'failed' : 'given', pair: told.pair, models: told.models });
   else if (told.kind === 'drawings') drawings.set({ view: told.view, compared: told.compared });
-  else if (told.kind !== 'reply') reports.set({ ...reports.get(), [told.kind]: told.reports });
-  else if (told.reply.ok) {
+  else if (told.kind !== 'reply') {
+    // What did not change is not drawn again.
+    const same = JSON.stringify(reports.get()[told.kind]) === JSON.stringify(told.reports);
+    if (!same) reports.set({ ...reports.get(), [told.kind]: told.reports });
+  } else if (told.reply.ok) {
     const waits = !(told.reply.answer.pairs[0]?.findings ?? []).some(isAsking);
     priceFaults.set([]);
     advice.set({ kind: waits ? 'waiting' : 'none', pair: null, models: {} });

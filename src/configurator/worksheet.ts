@@ -80,6 +80,14 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
     /** The newest answer; that of the untouched worksheet until the engine has spoken. */
     answer,
     reports,
+    /** Each kind's reports by themselves, so that one list is drawn again and not all. */
+    reported: {
+      design: computed(reports, ({ design }) => design),
+      material: computed(reports, ({ material }) => material),
+      tint: computed(reports, ({ tint }) => tint),
+      coating: computed(reports, ({ coating }) => coating),
+      blank: computed(reports, ({ blank }) => blank),
+    },
     /** The engine's faults of destination and exemption. */
     priceFaults,
     engineFailed,

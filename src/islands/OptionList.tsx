@@ -11,7 +11,7 @@ import { useTradeFigures } from './useTradeFigures.ts';
 export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
   const sheet = useSheet();
   const { t, data, pointed } = sheet;
-  const rows = optionRows(data, kind, useStore(sheet.reports)[kind]);
+  const rows = optionRows(data, kind, useStore(sheet.reported[kind]));
   const chosen = useStore(sheet.chosen[kind] as ReadableAtom<string | null>);
   const { columns, alike } = tradeOf(rows);
   const figure = useTradeFigures();

@@ -147,7 +147,8 @@ describe('what was entered', () => {
     expect(await page.locator(field('right.sphere')).inputValue()).toBe('-2.00');
     expect(await page.locator('input[name="use"]:checked').inputValue()).toBe('near');
     await page.getByText('Left eye: the sphere is missing').waitFor();
-    expect(await page.locator('#ws-ticket').textContent()).not.toContain('Right eye: the sphere is missing');
+    // The page was built with both missing; the engine's first answer takes one of them back.
+    await page.getByText('Right eye: the sphere is missing').waitFor({ state: 'detached' });
     await context.close();
   });
 });
