@@ -13,14 +13,15 @@ function printable(text: string): string {
 
 /** The part of the line around the caret, with the caret's line below it. */
 function excerpt(fault: ContentFault): string[] {
-  const start = fault.column - 1;
+  // A fault at the end of the file may lie beyond the line that is shown for it.
+  const start = Math.max(0, Math.min(fault.column - 1, fault.sourceLine.length));
   const from = fault.sourceLine.length <= WIDEST || start < WIDEST - 20 ? 0 : start - 40;
   const cut = fault.sourceLine.slice(from, from + WIDEST);
   const lead = from > 0 ? '…' : '';
   const tail = from + WIDEST < fault.sourceLine.length ? '…' : '';
   const width = Math.max(1, Math.min(fault.length, cut.length - (start - from)));
   const number = String(fault.line);
-  const pad = ' '.repeat(lead.length + start - from);
+  const pad = ' '.repeat(Math.max(0, lead.length + start - from));
   return [
     `  ${number} | ${lead}${printable(cut)}${tail}`.trimEnd(),
     `  ${' '.repeat(number.length)} | ${pad}${'^'.repeat(width)}`,

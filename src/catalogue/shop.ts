@@ -90,6 +90,8 @@ export interface ShopHabits {
   readonly datumAboveCentreMm: number;
   /** Face form or extra tilt from which the power as worn is compensated, degrees. */
   readonly compensateFromDeg: number;
+  /** Edge from which a lens is not glazed, mm. */
+  readonly mostEdgeMm: number;
   /** Edge beyond the rim from which the shopper is told, mm. */
   readonly beyondRimFromMm: number;
   /** Mass of both lenses from which the shopper is told, g. */

@@ -90,6 +90,8 @@ function makeBoth(
   { habits, request, frame, lenses }: PlanContext,
 ): MadePair | null {
   if (right.job === null || left.job === null) return null;
+  // A design that is not made for the use has no lens for it, and so no figures to compare.
+  if (!lenses.design.uses.includes(request.lenses.use)) return null;
   return makePair({
     use: request.lenses.use,
     blank: request.lenses.blank ?? 'auto',

@@ -10,8 +10,9 @@ export const prescriptionIncomplete: Rule = {
     if (use === 'none') return [];
     if (!situation.hasPrescription)
       return [{ message: 'none', level: 'stop', eye: 'both', figures: { use } }];
-    const spheres = eachEye(situation, ({ eye, prescribed }) =>
-      prescribed.sphereD === null && !prescribed.balance
+    // A balance lens copies the other eye: two of them have nothing to copy.
+    const spheres = eachEye(situation, ({ eye, prescribed, ordered }) =>
+      prescribed.sphereD === null && (!prescribed.balance || ordered === null)
         ? { message: 'sphere', level: 'stop', eye, figures: {} }
         : null,
     );

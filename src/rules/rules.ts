@@ -10,6 +10,7 @@ import { decentration } from './decentration.ts';
 import { declaredLimit } from './declaredLimit.ts';
 import { designRange } from './designRange.ts';
 import { edgeBeyondRim } from './edgeBeyondRim.ts';
+import { edgeTooThick } from './edgeTooThick.ts';
 import { faceForm } from './faceForm.ts';
 import { fitInPerson } from './fitInPerson.ts';
 import { fittingHeight } from './fittingHeight.ts';
@@ -70,6 +71,7 @@ export const RULES: readonly Rule[] = [
   lensRefused,
   blankTooSmall,
   lensTooThin,
+  edgeTooThick,
   addsDiffer,
   monovision,
   balanceLens,

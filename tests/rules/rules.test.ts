@@ -42,6 +42,7 @@ const allowed: readonly [string, Change][] = [
   ['lens-refused', { prescription: rx({ sphere: -10 }) }],
   ['blank-too-small', { fit: { pd: { right: 29, left: 29 } } }],
   ['lens-too-thin', {}],
+  ['edge-too-thick', { prescription: rx({ sphere: -9 }) }],
   ['adds-differ', { prescription: rx({ sphere: 1, add: 2 }, { sphere: 1 }) }],
   ['balance-lens', {}],
   ['fit-in-person', { prescription: rx({ sphere: -4.75 }, { sphere: -2 }) }],
@@ -78,6 +79,12 @@ const refused: readonly [string, Change, string, object][] = [
   ['prescription-incomplete', { prescription: null }, 'stop both none', { use: 'distance' }],
   ['prescription-incomplete', { prescription: rx({}, { sphere: 1 }) }, 'stop right sphere', {}],
   ['prescription-incomplete', { lenses: { use: 'near' } }, 'stop both add', { use: 'near' }],
+  [
+    'prescription-incomplete',
+    { prescription: rx({ balance: true }, { balance: true }) },
+    'stop right sphere,stop left sphere',
+    {},
+  ],
   [
     'prescription-validity',
     { prescription: rx({ sphere: -2 }, undefined, { issued: '2024-11-24' }) },
@@ -375,6 +382,13 @@ const inOtherShops: readonly [string, Offer, Change, string, object][] = [
     { lenses: { blank: 'stock' } },
     'caution right flatter,caution left flatter',
     { lensD: 4.26, frameD: 8, differenceAbsD: 3.74 },
+  ],
+  [
+    'edge-too-thick',
+    withHabits({ mostEdgeMm: 2 }),
+    {},
+    'stop right refused,stop left refused',
+    { mostMm: 3 },
   ],
   ['heavy-pair', withHabits({ heavyFromG: 5 }), {}, 'caution both heavy', { fromG: 5 }],
   [

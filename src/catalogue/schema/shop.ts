@@ -51,6 +51,8 @@ function habits() {
     singleVisionHeight: orElse(oneOf(['pupil', 'lowered-for-tilt'] as const), 'pupil'),
     /** Face form or tilt from which the power as worn is compensated, degrees. Default 10. */
     compensateFromDeg: orElse(number(0, 45, 'degrees'), 10),
+    /** Edge from which a lens is not glazed, mm. Default 14. */
+    mostEdgeMm: orElse(number(3, 40, 'mm'), 14),
     /** Optical centre above the boxed centre where nothing was measured, mm. */
     datumAboveCentreMm: number(-10, 10, 'mm'),
     /** Edge beyond the rim from which the shopper is told, mm. */

@@ -11,10 +11,10 @@ export interface Asides {
   readonly rest: string;
 }
 
-const NUMBER = '(\\d{2}(?:[.,]\\d+)?)';
+const NUMBER = '([1-8]\\d(?:[.,]\\d+)?)(?!\\d)';
 const PAIR = `${NUMBER}(?:\\s*mm)?(?:\\s*[/&|]\\s*${NUMBER})?(?:\\s*mm)?`;
-/** PD also is a unit of prism: then a number stands before it. */
-const AT_ITS_PLACE = '(?<!\\d[^\\S\\n]*)(?<![\\p{L}.])';
+/** PD also is a unit of prism: then a base follows it, and not millimetres. */
+const AT_ITS_PLACE = '(?<![\\p{L}.])';
 const FORMS = {
   nearPd: new RegExp(`${AT_ITS_PLACE}(?:near|reading)\\s+P\\.?D\\.?\\s*[:=]?\\s*${PAIR}`, 'iu'),
   pd: new RegExp(

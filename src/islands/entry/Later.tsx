@@ -1,6 +1,6 @@
 /** Parts of a form that few visitors need: their script loads when they are asked for. */
 import type { ComponentChild, ComponentType } from 'preact';
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { useEntryStores } from '../sheet.ts';
 import { useLater } from '../useLater.ts';
 
@@ -29,8 +29,13 @@ interface DetailsProps {
 /** The same behind a line that opens it. */
 export function LaterDetails({ summary, load }: DetailsProps) {
   const [opened, open] = useState(false);
+  const box = useRef<HTMLDetailsElement>(null);
+  // It may have been opened before the script was there.
+  useEffect(() => {
+    if (box.current?.open) open(true);
+  }, []);
   return (
-    <details class="ws-more" onToggle={({ currentTarget }) => currentTarget.open && open(true)}>
+    <details ref={box} class="ws-more" onToggle={({ currentTarget }) => currentTarget.open && open(true)}>
       <summary>{summary}</summary>
       <Later load={load} wanted={opened} />
     </details>
