@@ -388,7 +388,7 @@ const inOtherShops: readonly [string, Offer, Change, string, object][] = [
     withHabits({ mostEdgeMm: 2 }),
     {},
     'stop right refused,stop left refused',
-    { mostMm: 3 },
+    { mostMm: 2 },
   ],
   ['heavy-pair', withHabits({ heavyFromG: 5 }), {}, 'caution both heavy', { fromG: 5 }],
   [
