@@ -5,6 +5,7 @@
 import { parseArgs } from 'node:util';
 import { loadCatalogue } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
+import { wordFaults } from '../quote/wordFaults.ts';
 
 function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
@@ -22,9 +23,15 @@ function folderToCheck(): string {
   process.exit(1);
 }
 
-const reading = loadCatalogue(folderToCheck());
+const folder = folderToCheck();
+const reading = loadCatalogue(folder);
+const wrongWords = reading.ok ? wordFaults(reading.catalogue.words) : [];
 
-if (reading.ok) {
+if (wrongWords.length > 0) {
+  for (const { key, message, expected } of wrongWords)
+    console.error(`${folder}/words: ${key}: ${message}\n  expected: ${expected}\n`);
+  process.exitCode = 1;
+} else if (reading.ok) {
   const { shop, frames, designs, materials, tints, coatings, promotions, pages } = reading.catalogue;
   const sizes = frames.reduce((sum, frame) => sum + frame.sizes.length, 0);
   const holds = [
