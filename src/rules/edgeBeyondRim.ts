@@ -16,7 +16,12 @@ export const edgeBeyondRim: Rule = {
       lens !== null &&
       showing(lens.beyondRimMm, situation.frame.rimDepthMm) >= situation.habits.beyondRimFromMm
         ? {
-            message: situation.frame.rimDepthMm > 0 ? 'beyond' : 'open',
+            message:
+              situation.frame.rimDepthMm > 0
+                ? 'beyond'
+                : situation.frame.mounting === 'full'
+                  ? 'unknown-rim'
+                  : 'open',
             // A grooved or drilled lens always shows its edge; a rim that does not hide it is a surprise.
             level: situation.frame.rimDepthMm > 0 ? 'caution' : 'note',
             eye,

@@ -237,6 +237,15 @@ const refused: readonly [string, Change, string, object][] = [
     'note right open,note left open',
     { rimMm: 0 },
   ],
+  [
+    'edge-beyond-rim',
+    {
+      frame: { a: 50, b: 50, dbl: 20, family: 'round', mounting: 'full' },
+      prescription: rx({ sphere: -5 }),
+    },
+    'note right unknown-rim,note left unknown-rim',
+    {},
+  ],
   ['tint-driving', { lenses: { tint: 'glacier' } }, 'caution both never', { category: 4 }],
   ['tint-driving', { lenses: { tint: 'dusk' } }, 'note both not-at-night', { category: 1 }],
   ['tint-driving', { lenses: { tint: 'noon' } }, 'note both not-at-night', { category: 3 }],
