@@ -17,6 +17,7 @@ import { fittingHeight } from './fittingHeight.ts';
 import { frameCombination } from './frameCombination.ts';
 import { frameCurve } from './frameCurve.ts';
 import { heavyPair } from './heavyPair.ts';
+import { heightAssumed } from './heightAssumed.ts';
 import { impactResistance } from './impactResistance.ts';
 import { lensRefused } from './lensRefused.ts';
 import { lensTooThin } from './lensTooThin.ts';
@@ -92,6 +93,7 @@ export const RULES: readonly Rule[] = [
   singleVisionWithAdd,
   notForDriving,
   stairs,
+  heightAssumed,
   pdHalved,
   pdSensitivity,
   outlineEstimate,
