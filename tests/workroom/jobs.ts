@@ -116,7 +116,13 @@ export const PAIRS = {
     colourway: 'wet-slate',
     prescription: { right: { sphere: 1, add: 2 }, left: { sphere: 1.25, add: 2 }, ...written },
     fit: { pd: { right: 31.5, left: 32 }, fittingHeight: { right: 24, left: 24 } },
-    lenses: { use: 'intermediate', design: 'office', material: 'standard-plastic', tint: null, coating: 'hard' },
+    lenses: {
+      use: 'intermediate',
+      design: 'office',
+      material: 'standard-plastic',
+      tint: null,
+      coating: 'hard',
+    },
   },
   wrapped: {
     frame: 'pratincole',
