@@ -14,11 +14,15 @@ function check(...folders: string[]) {
 
 describe('npm run check', () => {
   it('counts what a faultless shop holds', () => {
-    expect(check('tests/fixtures/faulty/shop')).toEqual({
-      status: 0,
-      out: 'Quay Optical: 2 frames in 2 sizes, 2 designs, 2 materials, 2 tints, 1 coating, 2 promotions, 1 page. No faults.\n',
-      error: '',
-    });
+    const { status, out, error } = check('content');
+    expect([status, error]).toEqual([0, '']);
+    expect(out).toMatch(/: \d+ frames in \d+ sizes, 7 designs, 6 materials, .*\. No faults\.\n$/);
+  });
+
+  it('says which sentences a shop lacks', () => {
+    const { status, error } = check('tests/fixtures/faulty/shop');
+    expect(status).toBe(1);
+    expect(error).toContain('words: price.frame: This sentence is missing.');
   });
 
   it('prints every fault and ends with status 1', () => {
