@@ -28,10 +28,19 @@ export interface ListPageData {
 export function startList(root: HTMLElement, { shop, words, facts, data }: ListPageData): void {
   const kept = recall(deviceShelf(), NO_FRAME);
   const typed = typedIn(root);
+  const picked = [...root.querySelectorAll('select')].filter(
+    ({ value, options }) => value !== (options[0]?.value ?? ''),
+  );
+  const values = picked.map(({ value }) => value);
   const stores = createFrameList({ shop, words, facts, date: civilDateAt(Date.now(), shop.timeZone) });
   // The static form holds no entries, so its first rendering here has none either.
   hydrate(h(ListForm, { stores }), root);
   keepCards(stores, document);
+  // What was sorted or filtered by before the script was there is chosen again, now that somebody listens.
+  picked.forEach((select, at) => {
+    select.value = values[at] ?? '';
+    select.dispatchEvent(new Event('change', { bubbles: true }));
+  });
   stores.fill({ ...kept, ...typed });
   stores.kept.set(kept !== null);
   stores.entries.listen((now) => {
