@@ -37,8 +37,10 @@ function outside(path: string, noun: string, value: number, span: Span): Fault[]
   ];
 }
 
-/** A slip of the decimal point is the commonest: 6.2 for 62. */
+/** A slip of the decimal point is the commonest, 6.2 for 62; then both eyes' PD where one eye's is asked. */
 function hint(value: number, span: Span): string {
+  if (span === ONE_PD && value >= BOTH_PD.from && value <= BOTH_PD.to)
+    return ` (${value} is for both eyes together; half of it is ${value / 2})`;
   const ten = [value * 10, value / 10].find((other) => other >= span.from && other <= span.to);
   return ten !== undefined && span.unit === 'mm' ? ` (did you mean ${Number(ten.toFixed(2))}?)` : '';
 }
@@ -81,7 +83,8 @@ function axisFaults({ sphere, cylinder, axis, balance }: EyeRequest, path: strin
   if (hasAxis && (axis < 0 || axis > 180 || !Number.isInteger(axis)))
     faults.push({
       path: `${path}.axis`,
-      message: 'The axis is a whole number of degrees.',
+      message:
+        axis >= 0 && axis <= 180 ? 'The axis is a whole number of degrees.' : 'The axis is out of range.',
       expected: '1 to 180 (0 is written 180)',
       found: String(axis),
     });

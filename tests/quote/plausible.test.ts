@@ -43,7 +43,7 @@ describe('an entry of one eye', () => {
       "right.sphere: The sphere is written in quarter or eighth steps. Expected a multiple of 0.25 or 0.125 D, such as -2.00; found -2.1.
       right.axis: An axis stands without a cylinder. Expected a cylinder beside it, or no axis; found 90.
       right.axis: A cylinder needs its axis. Expected 1 to 180 degrees; found nothing.
-      right.axis: The axis is a whole number of degrees. Expected 1 to 180 (0 is written 180); found 181.
+      right.axis: The axis is out of range. Expected 1 to 180 (0 is written 180); found 181.
       right.axis: The axis is a whole number of degrees. Expected 1 to 180 (0 is written 180); found 12.5.
       right.sphere: A cylinder stands without a sphere. Expected the sphere, 0 where the prescription says plano; found nothing.
       right.sphere: The sphere is out of range. Expected -30 to 30 D; found 325.
