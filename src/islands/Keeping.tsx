@@ -4,6 +4,7 @@ import { useRef, useState } from 'preact/hooks';
 import { forgetAll } from '../configurator/keeping/forgetAll.ts';
 import { forget, keep } from '../configurator/keeping.ts';
 import { deviceShelf, shelves } from './deviceShelf.ts';
+import { KeepTick } from './KeepTick.tsx';
 import { isAnythingHeld, openedPair } from './keeping/heldState.ts';
 import { useSheet } from './sheet.ts';
 
@@ -36,19 +37,7 @@ export function Keeping() {
   return (
     <section class="ws-part" aria-labelledby="ws-keeping">
       <h3 id="ws-keeping">{t('keeping.legend')}</h3>
-      <div class="ws-tick">
-        <input
-          type="checkbox"
-          id="ws-keep"
-          checked={kept}
-          onChange={({ currentTarget }) => tick(currentTarget.checked)}
-          aria-describedby="ws-keep-text"
-        />
-        <label for="ws-keep">{t('keeping.keep')}</label>
-      </div>
-      <p class="ws-note" id="ws-keep-text">
-        {t('keeping.keepText')}
-      </p>
+      <KeepTick t={t} kept={kept} onTick={tick} />
       <button type="button" class="ws-button" onClick={() => dialog.current?.showModal()}>
         {t('keeping.forget')}
       </button>

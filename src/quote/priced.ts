@@ -2,7 +2,7 @@
 import type { Offer } from '../catalogue/catalogue.ts';
 import { strongestMeridianD } from '../optics/prescription.ts';
 import { prismAmount } from '../optics/prism.ts';
-import type { PricedLenses, PricedPair } from '../pricing/pair.ts';
+import type { Asked, PricedLenses, PricedPair } from '../pricing/pair.ts';
 import { type PricedOrder, priceOrder } from '../pricing/priceOrder.ts';
 import { round2 } from '../rules/round.ts';
 import type { EyeSituation, Situation } from '../rules/situation.ts';
@@ -41,6 +41,17 @@ interface Judged {
   readonly situation: Situation;
 }
 
+/** What a request asks of the pricing; an absent destination is the shop's own. */
+export const askedOf = (
+  { shop }: Offer,
+  { date, destination, taxExemption, codes }: QuoteRequest,
+): Asked => ({
+  date,
+  destination: destination ?? shop.destination,
+  taxExemption: taxExemption ?? null,
+  codes: codes ?? [],
+});
+
 /** The order's price; null with the faults added where the destination or exemption is not known. */
 export function priceOf(
   offer: Offer,
@@ -48,12 +59,7 @@ export function priceOf(
   pairs: readonly Judged[],
   faults: Fault[],
 ): PricedOrder | null {
-  const reply = priceOrder(offer, pairs.map(pricedPair), {
-    date: request.date,
-    destination: request.destination ?? offer.shop.destination,
-    taxExemption: request.taxExemption ?? null,
-    codes: request.codes ?? [],
-  });
+  const reply = priceOrder(offer, pairs.map(pricedPair), askedOf(offer, request));
   if (reply.ok) return reply.order;
   faults.push(...reply.faults);
   return null;

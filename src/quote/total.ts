@@ -3,7 +3,7 @@ import type { Offer } from '../catalogue/catalogue.ts';
 import { pricer } from '../pricing/priceOrder.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { ShopFrame } from './frameShape.ts';
-import { pricedLenses } from './priced.ts';
+import { askedOf, pricedLenses } from './priced.ts';
 import type { QuoteRequest } from './request.ts';
 import { resolvePair } from './resolve.ts';
 import { situate } from './situation.ts';
@@ -13,12 +13,7 @@ export type OrderTotal = (shopFrame: ShopFrame | null, situation: Situation) => 
 
 /** The order's total by the goods of its pair at `at`; the other pairs are read once. */
 export function orderTotal(offer: Offer, request: QuoteRequest, at: number): OrderTotal {
-  const asked = pricer(offer, {
-    date: request.date,
-    destination: request.destination ?? offer.shop.destination,
-    taxExemption: request.taxExemption ?? null,
-    codes: request.codes ?? [],
-  });
+  const asked = pricer(offer, askedOf(offer, request));
   const others = request.pairs.map((pair, index) => {
     const resolved = index === at ? null : resolvePair(offer, pair, '', []);
     if (resolved === null) return null;

@@ -1,5 +1,6 @@
 import { nasalSign } from '../optics/prismBase.ts';
 import { readingZone } from '../optics/readingZone.ts';
+import { tooLittleLeft } from './partLeft.ts';
 import { eachEye, type Rule } from './rule.ts';
 
 /** Zone that a reader uses below the corridor, mm: common practice, not a standard. */
@@ -23,19 +24,7 @@ export const readingZoneCut: Rule = {
         insetXMm: nasalSign(eye) * nearInsetMm,
         ...READING_ZONE,
       });
-      const leftPercent = Math.round(zone.share * 100);
-      return leftPercent < LEAST_SHARE * 100
-        ? {
-            message: leftPercent === 0 ? 'gone' : 'cut',
-            level: leftPercent === 0 ? 'stop' : 'caution',
-            eye,
-            figures: {
-              design: name,
-              leftPercent,
-              leastPercent: LEAST_SHARE * 100,
-              widthMm: Math.round(zone.widthMm * 10) / 10,
-            },
-          }
-        : null;
+      const left = { share: zone.share, leastShare: LEAST_SHARE, widthMm: zone.widthMm };
+      return tooLittleLeft(eye, name, left, { some: 'cut', none: 'gone' });
     }),
 };

@@ -1,5 +1,6 @@
 import { nasalSign } from '../optics/prismBase.ts';
 import { segmentLeft } from '../optics/segment.ts';
+import { tooLittleLeft } from './partLeft.ts';
 import { eachEye, type Rule } from './rule.ts';
 
 /** Share of the segment that should be left, below which the wearer is told: the shop's own caution. */
@@ -19,19 +20,7 @@ export const segmentCut: Rule = {
         yMm: reference.yMm - segment.blankDropMm,
       };
       const { share, topWidthMm } = segmentLeft(outline, segment, top);
-      const leftPercent = Math.round(share * 100);
-      return leftPercent < LEAST_SHARE * 100
-        ? {
-            message: 'cut',
-            level: leftPercent === 0 ? 'stop' : 'caution',
-            eye,
-            figures: {
-              design: name,
-              leftPercent,
-              leastPercent: LEAST_SHARE * 100,
-              widthMm: Math.round(topWidthMm * 10) / 10,
-            },
-          }
-        : null;
+      const left = { share, leastShare: LEAST_SHARE, widthMm: topWidthMm };
+      return tooLittleLeft(eye, name, left, { some: 'cut', none: 'cut' });
     }),
 };

@@ -143,7 +143,7 @@ export interface Situation {
   readonly nearPdGiven: boolean;
   /** Pantoscopic tilt as worn, degrees: measured, or the shop's usual one. */
   readonly tiltDeg: number;
-  /** As worn, mm; null: not known. */
+  /** As tested, from the prescription, mm; null: not known. */
   readonly vertexDistanceMm: number | null;
   readonly right: EyeSituation;
   readonly left: EyeSituation;

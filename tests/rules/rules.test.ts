@@ -498,7 +498,9 @@ describe('the rules together', () => {
     const missing = readdirSync(folder).flatMap((file) => {
       const text = readFileSync(new URL(file, folder), 'utf8');
       const id = /\n {2}id: '([^']+)'/.exec(text)?.[1];
-      const messages = [...text.matchAll(/(?:message: |say\()'([^']+)'/g)].map(([, message]) => message);
+      const messages = [...text.matchAll(/(?:message: |some: |none: |say\()'([^']+)'/g)].map(
+        ([, message]) => message,
+      );
       return id === undefined
         ? []
         : messages.filter((one) => !words[`rule.${id}.${one}`]).map((one) => `${id}: ${one}`);

@@ -158,8 +158,11 @@ describe('the list of frames', () => {
     );
     await page.goto(`${server.origin}/frames/`);
     await judged(page);
+    // Pairs that other pages hold are forgotten too: the button says all.
+    await page.evaluate(() => sessionStorage.setItem('bevelbook.basket.1', '{}'));
     await page.getByRole('button', { name: 'Forget all' }).click();
     expect(await stored()).toBe(0);
+    expect(await page.evaluate(() => sessionStorage.length)).toBe(0);
     expect(await page.locator('.card-answer:visible').count()).toBe(0);
     expect(faults).toEqual([]);
     await page.context().close();

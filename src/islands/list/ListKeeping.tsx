@@ -1,8 +1,10 @@
 /** Keeping what was entered on this device, only when ticked, for the worksheets too; and forgetting all. */
 import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
+import { forgetAll } from '../../configurator/keeping/forgetAll.ts';
 import { forget, keep } from '../../configurator/keeping.ts';
-import { deviceShelf } from '../deviceShelf.ts';
+import { deviceShelf, shelves } from '../deviceShelf.ts';
+import { KeepTick } from '../KeepTick.tsx';
 import { useList } from './stores.ts';
 
 /** What is measured in one frame is kept under the frame's name; the list has none. */
@@ -17,27 +19,15 @@ export function ListKeeping() {
     kept.set(on && done);
     tell(done ? null : 'refused');
   };
-  const forgetAll = () => {
+  const forgetEverything = () => {
     clear();
     kept.set(false);
-    tell(forget(deviceShelf()) ? 'done' : 'refused');
+    tell(forgetAll(shelves()) ? 'done' : 'refused');
   };
   return (
     <div class="fl-keeping">
-      <div class="ws-tick">
-        <input
-          type="checkbox"
-          id="ws-keep"
-          checked={ticked}
-          onChange={({ currentTarget }) => tick(currentTarget.checked)}
-          aria-describedby="ws-keep-text"
-        />
-        <label for="ws-keep">{t('keeping.keep')}</label>
-      </div>
-      <p class="ws-note" id="ws-keep-text">
-        {t('keeping.keepText')}
-      </p>
-      <button type="button" class="ws-button" onClick={forgetAll}>
+      <KeepTick t={t} kept={ticked} onTick={tick} />
+      <button type="button" class="ws-button" onClick={forgetEverything}>
         {t('keeping.forget')}
       </button>
       <output class="ws-told">{told && t(`keeping.${told}`)}</output>

@@ -4,6 +4,7 @@ import { USES } from '../../catalogue/design.ts';
 import { EYES, type Field as Name } from '../../configurator/fields.ts';
 import type { Eye } from '../../optics/types.ts';
 import { WEARERS } from '../../quote/request.ts';
+import { EyeLegend, POWERS, PowerFields } from '../EyeParts.tsx';
 import { Field, Message } from '../Field.tsx';
 import { idOf, useEntry } from '../sheet.ts';
 import { ListKeeping } from './ListKeeping.tsx';
@@ -86,8 +87,6 @@ function PickField({ name, ...pick }: PickFieldProps) {
   return <Pick id={idOf(name)} name={name} {...pick} onPick={(value) => enter(name, value)} />;
 }
 
-const POWERS = ['sphere', 'cylinder', 'axis', 'add'] as const;
-
 function EyeLine({ eye }: { readonly eye: Eye }) {
   const { t, told } = useList();
   const single = useEntry('pd.mode') === 'both';
@@ -102,23 +101,9 @@ function EyeLine({ eye }: { readonly eye: Eye }) {
   ];
   return (
     <fieldset class="ws-eye">
-      <legend>
-        <span class="ws-letter" aria-hidden="true">
-          {t(`${eye}Letter`)}
-        </span>
-        <span class="ws-unseen">{of}</span>
-      </legend>
+      <EyeLegend eye={eye} />
       <div class="fl-eye-fields">
-        {POWERS.map((name) => (
-          <Field
-            key={name}
-            name={`${eye}.${name}`}
-            of={of}
-            label={t(`prescription.${name}`)}
-            unit={name === 'axis' ? t('unit.degree') : t('unit.dioptre')}
-            digits={name === 'axis'}
-          />
-        ))}
+        <PowerFields eye={eye} />
         {measures.map(({ name, label }) => (
           <Field key={name} name={name} of={of} label={label} unit={t('unit.mm')} digits />
         ))}
