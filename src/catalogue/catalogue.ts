@@ -1,7 +1,7 @@
 /** The shop as read: what every part of Bevelbook works on. Plain JSON. */
 import type { Coating } from './coating.ts';
 import type { Design } from './design.ts';
-import type { Frame } from './frame.ts';
+import type { Frame, ListedFrame } from './frame.ts';
 import type { Material } from './material.ts';
 import type { Promotion } from './promotion.ts';
 import type { Shop } from './shop.ts';
@@ -42,6 +42,7 @@ export interface Offer {
 
 /** All of the shop. */
 export interface Catalogue extends Offer {
+  readonly frames: readonly ListedFrame[];
   readonly collections: readonly Collection[];
   readonly pages: readonly Page[];
   /** For the owner's side alone: never part of what a shopper's browser gets. */

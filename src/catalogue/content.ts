@@ -4,10 +4,11 @@ import type { Collection, Page } from './catalogue.ts';
 import type { Coating } from './coating.ts';
 import type { Design } from './design.ts';
 import type { ContentFault } from './fault.ts';
-import type { Frame, FrameSize } from './frame.ts';
+import type { FrameSize, ListedFrame } from './frame.ts';
 import type { Material, StockBlanks } from './material.ts';
 import type { Promotion } from './promotion.ts';
 import type { Entry, Origin } from './reading/origin.ts';
+import type { PictureKind } from './reading/pictureKind.ts';
 import type { WordsTree } from './schema/words.ts';
 import type { Shop } from './shop.ts';
 import type { Tint } from './tint.ts';
@@ -38,7 +39,9 @@ export type AuthoredMaterial = Omit<Authored<Material>, 'stock'> &
 export type AuthoredSize = Omit<FrameSize, 'outline'> & {
   readonly outline: { readonly family: OutlineFamily } | { readonly traced: string };
 };
-export type AuthoredFrame = Omit<Authored<Frame>, 'sizes'> & { readonly sizes: readonly AuthoredSize[] };
+export type AuthoredFrame = Omit<Authored<ListedFrame>, 'sizes'> & {
+  readonly sizes: readonly AuthoredSize[];
+};
 
 /** The digits follow from the currency. */
 export type AuthoredShop = Omit<Shop, 'currencyDigits'> & {
@@ -58,6 +61,17 @@ export interface WordsFile {
   readonly entry: Entry<WordsTree>;
 }
 
+/** A picture as far as it is looked into here. */
+export interface PictureFile {
+  /** As faults name it. */
+  readonly path: string;
+  /** Its name in content/frames/pictures. */
+  readonly name: string;
+  /** What it is by its first bytes; null: no picture that browsers show. */
+  readonly found: PictureKind | null;
+  readonly sizeBytes: number;
+}
+
 export interface Content {
   /** The content folder as faults name it. */
   readonly root: string;
@@ -72,6 +86,7 @@ export interface Content {
   readonly promotions: readonly Entry<AuthoredPromotion>[];
   readonly pages: readonly Entry<AuthoredPage>[];
   readonly words: readonly WordsFile[];
+  readonly pictures: readonly PictureFile[];
 }
 
 /** A check of the content as a whole. */

@@ -15,6 +15,8 @@ export const FAULTS = {
   'open-front-matter': 'the fields are not closed off',
   'empty-body': 'the text below the fields is missing',
   'outside-picture': 'this picture would be fetched from another site',
+  'missing-picture': 'this picture is not there',
+  'not-a-picture': 'this file is not the picture that its name says',
   // YAML
   'yaml-syntax': 'this is not well-formed YAML',
   'yaml-tab': 'a tab indents this line',

@@ -73,6 +73,16 @@ export interface FrameSize {
   readonly priceDifferenceMinor: number;
 }
 
+/** A photograph of the owner's. */
+export interface FramePicture {
+  /** Name of the file in content/frames/pictures. */
+  readonly file: string;
+  /** What is seen, for those who do not see it. */
+  readonly alt: string;
+  /** Code of the colourway that is shown; null: none in particular. */
+  readonly colourway: string | null;
+}
+
 /** A size and colourway that are not made together, with the reason that the shopper sees. */
 export interface NotOffered {
   readonly size: string;
@@ -112,4 +122,27 @@ export interface Frame {
   readonly colourways: readonly Colourway[];
   readonly sizes: readonly FrameSize[];
   readonly notOffered: readonly NotOffered[];
+}
+
+/** A frame with what its pages alone tell: no price and no verdict looks at it. */
+export interface ListedFrame extends Frame {
+  /** Ids that it had before: their addresses lead to it. */
+  readonly formerIds: readonly string[];
+  /** First civil day in the shop; null: not told. */
+  readonly added: string | null;
+  /** Civil day of the last change that a shopper would notice; null: not told. */
+  readonly changed: string | null;
+  /** The first stands for the frame. Empty: it is shown by its drawing. */
+  readonly pictures: readonly FramePicture[];
+}
+
+/** The frame as prices and verdicts see it, for what is sent to browsers. */
+export function bareFrame({
+  formerIds: _,
+  added: _a,
+  changed: _c,
+  pictures: _p,
+  ...frame
+}: ListedFrame): Frame {
+  return { ...frame, story: '' };
 }

@@ -33,7 +33,7 @@ export function gatherContent(
   files: readonly SourceFile[],
   root: string,
 ): { content: Content; faults: ContentFault[] } {
-  const { shop, words, entries, faults } = sortFiles(files, root);
+  const { shop, words, entries, pictures, faults } = sortFiles(files, root);
   const money = moneyIn(readCurrency(shop));
   const readAll = <T>(kind: FolderKind, schema: Schema<T>): Entry<T>[] =>
     entries[kind].map(({ id, origin }) => readEntry(id, origin, schema));
@@ -49,6 +49,7 @@ export function gatherContent(
     coatings: readAll('coatings', coatingSchema(money)),
     promotions: readAll('promotions', promotionSchema(money)),
     pages: readAll('pages', pageSchema()),
+    pictures,
     words: words.map(({ language, origin }) => ({ language, entry: readEntry(language, origin, wordsTree) })),
   };
   for (const one of allEntries(content)) faults.push(...one.faults);
@@ -56,7 +57,7 @@ export function gatherContent(
 }
 
 function allEntries(content: Content): readonly Entry<unknown>[] {
-  const { shop, words, root: _, ...folders } = content;
+  const { shop, words, root: _, pictures: _pictures, ...folders } = content;
   return [
     ...(shop === null ? [] : [shop]),
     ...words.map(({ entry }) => entry),

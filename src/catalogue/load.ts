@@ -4,6 +4,7 @@ import { basename, dirname, join, relative, resolve, sep } from 'node:path';
 import type { ContentFault } from './fault.ts';
 import { compareFaults } from './fault.ts';
 import { readCatalogue } from './readCatalogue.ts';
+import { isPicturePath, PICTURE_HEAD_BYTES } from './reading/pictureKind.ts';
 import { faultOfFile, MOST_BYTES, type SourceFile } from './reading/sourceText.ts';
 import type { Reading } from './shopReading.ts';
 
@@ -19,6 +20,18 @@ function readBytes(path: string): Uint8Array {
   const file = openSync(path, 'r');
   try {
     return bytes.subarray(0, readSync(file, bytes));
+  } finally {
+    closeSync(file);
+  }
+}
+
+/** Of a picture only the beginning: what it is shows there, and a shop may have thousands. */
+function readFile(path: string, name: string): SourceFile {
+  if (!isPicturePath(name)) return { path: name, bytes: readBytes(path) };
+  const bytes = new Uint8Array(PICTURE_HEAD_BYTES);
+  const file = openSync(path, 'r');
+  try {
+    return { path: name, bytes: bytes.subarray(0, readSync(file, bytes)), sizeBytes: statSync(path).size };
   } finally {
     closeSync(file);
   }
@@ -50,7 +63,7 @@ function walk(folder: string, name: string, found: Found, depth: number): void {
     try {
       const isFolder = entry.isDirectory() || (entry.isSymbolicLink() && statSync(path).isDirectory());
       if (isFolder && depth < 6) walk(path, inner, found, depth + 1);
-      else if (!isFolder) found.files.push({ path: inner, bytes: readBytes(path) });
+      else if (!isFolder) found.files.push(readFile(path, inner));
     } catch (error) {
       found.faults.push(unreadable(inner, error));
     }

@@ -6,8 +6,10 @@
 import { currencyDigits } from '../money/currency.ts';
 import { checkDuplicates } from './checks/duplicates.ts';
 import { checkFiles } from './checks/files.ts';
+import { checkFormerIds } from './checks/formerIds.ts';
 import { checkFrames } from './checks/frames.ts';
 import { checkLenses } from './checks/lenses.ts';
+import { checkPictures } from './checks/pictures.ts';
 import { checkPromotions } from './checks/promotions.ts';
 import { checkReferences } from './checks/references.ts';
 import { checkShop } from './checks/shop.ts';
@@ -33,6 +35,8 @@ const CHECKS = [
   checkReferences,
   checkDuplicates,
   checkFrames,
+  checkFormerIds,
+  checkPictures,
   checkLenses,
   checkPromotions,
   checkWords,

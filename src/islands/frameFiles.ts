@@ -1,6 +1,6 @@
 /** The frames that advice may lead to, one file for each group of them; a file's name changes with its content. */
 import { catalogue } from 'virtual:bevelbook/catalogue';
-import type { Frame } from '../catalogue/frame.ts';
+import { bareFrame, type Frame, type ListedFrame } from '../catalogue/frame.ts';
 import { frameGroup, packFrame } from '../configurator/framePack.ts';
 import { contentDigest } from './contentDigest.ts';
 
@@ -9,8 +9,8 @@ interface FrameFile {
   readonly text: string;
 }
 
-async function fileOf(frames: readonly Frame[]): Promise<FrameFile> {
-  const text = JSON.stringify(frames.map(packFrame));
+async function fileOf(frames: readonly ListedFrame[]): Promise<FrameFile> {
+  const text = JSON.stringify(frames.map((frame) => packFrame(bareFrame(frame))));
   return { digest: await contentDigest(text), text };
 }
 

@@ -2,6 +2,7 @@
 import type { ContentFault } from '../fault.ts';
 import { nearest } from '../nearest.ts';
 import { ID_FORM } from '../schema/fields.ts';
+import { PICTURE_NAME, PICTURE_NAME_SAID, PICTURES } from './pictureKind.ts';
 import { faultOfFile } from './sourceText.ts';
 
 /** The folders of the shop, with the ending of their files. */
@@ -23,6 +24,7 @@ export type Placed =
   | { readonly kind: 'shop' }
   | { readonly kind: 'words'; readonly language: string }
   | { readonly kind: FolderKind; readonly id: string }
+  | { readonly kind: 'picture'; readonly name: string }
   | { readonly kind: 'ignored' }
   | { readonly kind: 'fault'; readonly fault: ContentFault };
 
@@ -38,12 +40,31 @@ export function placeFile(root: string, path: string): Placed {
   const name = path.slice(slash + 1);
   const language = /^words\/([^/]+)$/.exec(folder)?.[1];
   if (language !== undefined && name.endsWith('.yaml')) return { kind: 'words', language };
+  if (folder === PICTURES) return placePicture(`${root}/${path}`, name);
   for (const [kind, known] of Object.entries(FOLDERS)) {
     if (known.folder !== folder || !name.endsWith(known.ending)) continue;
     const id = name.slice(0, -known.ending.length);
     return ID_FORM.test(id) ? { kind: kind as FolderKind, id } : badName(`${root}/${path}`, id, known.ending);
   }
   return unknownFile(root, path, folder, name);
+}
+
+function placePicture(file: string, name: string): Placed {
+  if (PICTURE_NAME.test(name)) return { kind: 'picture', name };
+  const dot = name.lastIndexOf('.');
+  const ending = name.slice(dot + 1).toLowerCase();
+  const better = dot > 0 ? `${slug(name.slice(0, dot))}.${ending}` : '';
+  return {
+    kind: 'fault',
+    fault: faultOfFile(file, {
+      code: 'bad-file-name',
+      expected: PICTURE_NAME_SAID,
+      received: `"${name}"`,
+      hint: PICTURE_NAME.test(better)
+        ? `Rename the file to ${better}.`
+        : 'Save it as JPEG, PNG, WebP or AVIF, or move it out of the folder.',
+    }),
+  };
 }
 
 function badName(file: string, id: string, ending: string): Placed {
@@ -82,7 +103,7 @@ export function slug(name: string): string {
 }
 
 function unknownFile(root: string, path: string, folder: string, name: string): Placed {
-  const folders = [...Object.values(FOLDERS).map((known) => known.folder), 'words/en'];
+  const folders = [...Object.values(FOLDERS).map((known) => known.folder), PICTURES, 'words/en'];
   const known = Object.values(FOLDERS).find((candidate) => candidate.folder === folder);
   const meant = nearest(folder, folders);
   const hint =

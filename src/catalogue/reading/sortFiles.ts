@@ -1,8 +1,10 @@
 /** Puts each file of the content folder in its place, as fields and text, before any schema. */
+import type { PictureFile } from '../content.ts';
 import type { ContentFault } from '../fault.ts';
 import { readOrigin } from './entry.ts';
 import { FOLDERS, type FolderKind, placeFile } from './folders.ts';
 import type { Origin } from './origin.ts';
+import { pictureKind } from './pictureKind.ts';
 import { decodeSource, faultOfFile, type SourceFile } from './sourceText.ts';
 
 /** A file whose place in the shop is known. */
@@ -15,6 +17,7 @@ interface PlacedFile {
 export interface Sorted {
   shop: Origin | null;
   readonly words: { readonly language: string; readonly origin: Origin }[];
+  readonly pictures: PictureFile[];
   readonly entries: Record<FolderKind, PlacedFile[]>;
   readonly faults: ContentFault[];
 }
@@ -24,7 +27,7 @@ export function sortFiles(files: readonly SourceFile[], root: string): Sorted {
   const entries = Object.fromEntries(
     Object.keys(FOLDERS).map((kind) => [kind, []]),
   ) as unknown as Sorted['entries'];
-  const sorted: Sorted = { shop: null, words: [], entries, faults: [] };
+  const sorted: Sorted = { shop: null, words: [], pictures: [], entries, faults: [] };
   const taken = new Map<string, string>();
   for (const { file, placed } of inOrder(files, root)) {
     if (placed.kind === 'ignored') continue;
@@ -38,6 +41,10 @@ export function sortFiles(files: readonly SourceFile[], root: string): Sorted {
       sorted.faults.push(placed.fault);
       continue;
     }
+    if (placed.kind === 'picture') {
+      sorted.pictures.push(pictureFile(file, placed.name));
+      continue;
+    }
     const decoded = decodeSource(file);
     const origin = decoded.ok ? readOrigin(decoded.source) : unreadable(file.path, decoded.fault);
     if (placed.kind === 'shop') sorted.shop = origin;
@@ -45,6 +52,10 @@ export function sortFiles(files: readonly SourceFile[], root: string): Sorted {
     else sorted.entries[placed.kind].push({ id: placed.id, origin });
   }
   return sorted;
+}
+
+function pictureFile({ path, bytes, sizeBytes }: SourceFile, name: string): PictureFile {
+  return { path, name, found: pictureKind(bytes), sizeBytes: sizeBytes ?? bytes.length };
 }
 
 /** By path, those with a wrong name last: of two files of one name the good one counts. */

@@ -6,6 +6,8 @@ export interface SourceFile {
   /** Path from the project's folder, with forward slashes, such as `content/frames/dunlin.md`. */
   readonly path: string;
   readonly bytes: Uint8Array;
+  /** Of the whole file, where `bytes` is only its beginning. */
+  readonly sizeBytes?: number;
 }
 
 /** A file's text with LF line ends and without a byte-order mark. */

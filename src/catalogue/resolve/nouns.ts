@@ -3,7 +3,7 @@ import type { Coating } from '../coating.ts';
 import type { Content } from '../content.ts';
 import { type Ids, sound } from '../content.ts';
 import type { Design } from '../design.ts';
-import type { Frame, FrameOutline, FrameSize } from '../frame.ts';
+import type { FrameOutline, FrameSize, ListedFrame } from '../frame.ts';
 import type { Material } from '../material.ts';
 import type { Promotion } from '../promotion.ts';
 import { renderMarkdown } from '../reading/markdown.ts';
@@ -75,9 +75,9 @@ export function resolvePromotions(content: Content): Promotion[] {
 export function resolveFrames(
   content: Content,
   outlines: ReadonlyMap<string, readonly FrameOutline[]>,
-): Frame[] {
+): ListedFrame[] {
   return sound(content.frames)
-    .map(({ id, origin, value }): Frame => {
+    .map(({ id, origin, value }): ListedFrame => {
       const made = outlines.get(id) ?? [];
       const sizes = value.sizes.flatMap((size, index): FrameSize[] => {
         const outline = made[index];

@@ -2,7 +2,9 @@
 import * as z from 'zod/mini';
 import { OUTLINE_FAMILIES } from '../../optics/outlineFamily.ts';
 import { BRIDGES, FINISHES, type Mounting, type PartColour, STOCKS } from '../frame.ts';
+import { PICTURE_NAME, PICTURE_NAME_SAID } from '../reading/pictureKind.ts';
 import {
+  civilDay,
   colour,
   fields,
   flag,
@@ -127,6 +129,17 @@ function mounting() {
   );
 }
 
+function picture() {
+  return fields({
+    /** Name of a file in content/frames/pictures. */
+    file: textLike(PICTURE_NAME, PICTURE_NAME_SAID),
+    /** What is seen, for those who do not see it. */
+    alt: text('what the picture shows, in a few words'),
+    /** Code of the colourway that is shown. Default null: none in particular. */
+    colourway: orNull(id()),
+  });
+}
+
 /** Schema of a frame; its outlines are still to be fitted or looked up. */
 export function frameSchema(money: MoneyFields) {
   return z.pipe(
@@ -161,6 +174,14 @@ export function frameSchema(money: MoneyFields) {
       sizes: list(size(money), 1),
       /** Sizes and colourways that are not made together. Default none. */
       notOffered: orElse(list(fields({ size: text(), colourway: id(), because: text() })), []),
+      /** Photographs; the first stands for the frame. Default none: it is shown by its drawing. */
+      pictures: orElse(list(picture()), []),
+      /** First day in the shop, for the feed of new frames. Default null: not told. */
+      added: orNull(civilDay()),
+      /** Day of the last change that a shopper would notice. Default null: not told. */
+      changed: orNull(civilDay()),
+      /** Ids that this frame had before: their addresses lead to it. Default none. */
+      formerIds: orElse(list(id()), []),
     }),
     z.transform(({ price, ...rest }) => ({ ...rest, priceMinor: price })),
   );

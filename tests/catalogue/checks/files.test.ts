@@ -60,7 +60,7 @@ describe('a page', () => {
     expect(printed(shopWith(file('pages/frames.md', page)))).toMatchInlineSnapshot(`
       "
       content/pages/frames.md:1:1 another page of the site has this address [taken-address]
-        expected: a file name other than 404, 500, basket, frames, index, lenses, measuring-rule, order, promotions, reasons, workroom or your-frame
+        expected: a file name other than 404, 500, basket, collections, feeds, frames, frames-by, index, lenses, measuring-rule, order, promotions and 4 more
         found:    "frames.md"
         to do:    Rename the file.
 

@@ -11,7 +11,7 @@ describe('a file that nothing reads', () => {
     expect(printed(shopWith(file('frames/knot.markdown', dunlin)))).toMatchInlineSnapshot(`
       "
       content/frames/knot.markdown:1:1 nothing reads this file [unknown-file]
-        expected: shop.yaml, or a file in frames, outlines, lenses/designs, lenses/materials, lenses/tints, lenses/coatings, promotions, pages, words/<language>
+        expected: shop.yaml, or a file in frames, outlines, lenses/designs, lenses/materials, lenses/tints, lenses/coatings, promotions, pages, frames/pictures, words/<language>
         found:    "frames/knot.markdown"
         to do:    Rename it so that it ends with .md, or move it out of the folder.
 
@@ -24,7 +24,7 @@ describe('a file that nothing reads', () => {
     expect(printed(shopWith(file('frame/knot.md', dunlin)))).toMatchInlineSnapshot(`
       "
       content/frame/knot.md:1:1 nothing reads this file [unknown-file]
-        expected: shop.yaml, or a file in frames, outlines, lenses/designs, lenses/materials, lenses/tints, lenses/coatings, promotions, pages, words/<language>
+        expected: shop.yaml, or a file in frames, outlines, lenses/designs, lenses/materials, lenses/tints, lenses/coatings, promotions, pages, frames/pictures, words/<language>
         found:    "frame/knot.md"
         to do:    Did you mean the folder content/frames?
 
@@ -50,7 +50,7 @@ describe('a file that nothing reads', () => {
     expect(printed(shopWith(file('shop.yml', 'name: x\n')))).toMatchInlineSnapshot(`
       "
       content/shop.yml:1:1 nothing reads this file [unknown-file]
-        expected: shop.yaml, or a file in frames, outlines, lenses/designs, lenses/materials, lenses/tints, lenses/coatings, promotions, pages, words/<language>
+        expected: shop.yaml, or a file in frames, outlines, lenses/designs, lenses/materials, lenses/tints, lenses/coatings, promotions, pages, frames/pictures, words/<language>
         found:    "shop.yml"
         to do:    Rename it to shop.yaml.
 

@@ -10,7 +10,7 @@ describe('a field', () => {
       content/frames/dunlin.md:15:1 colorways: this field is not known [unknown-key]
         15 | colorways:
            | ^^^^^^^^^
-        expected: one of the fields model, collection, summary, price, material, wearer, sun, mounting, rimDepthMm, rimCoverMm, faceFormDeg, frameCurveD, massG, comesFitted, inTheBox, colourways, sizes, notOffered
+        expected: one of the fields model, collection, summary, price, material, wearer, sun, mounting, rimDepthMm, rimCoverMm, faceFormDeg, frameCurveD, massG, comesFitted, inTheBox, colourways, sizes, notOffered, pictures, added, changed, formerIds
         found:    "colorways"
         to do:    Did you mean "colourways"?
 
@@ -233,7 +233,7 @@ describe('a field', () => {
       content/frames/dunlin.md:15:1 note: this field is not known [unknown-key]
         15 | note: *box
            | ^^^^
-        expected: one of the fields model, collection, summary, price, material, wearer, sun, mounting, rimDepthMm, rimCoverMm, faceFormDeg, frameCurveD, massG, comesFitted, inTheBox, colourways, sizes, notOffered
+        expected: one of the fields model, collection, summary, price, material, wearer, sun, mounting, rimDepthMm, rimCoverMm, faceFormDeg, frameCurveD, massG, comesFitted, inTheBox, colourways, sizes, notOffered, pictures, added, changed, formerIds
         found:    "note"
         to do:    Remove it, or use one of the fields above.
 

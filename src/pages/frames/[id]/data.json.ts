@@ -1,12 +1,12 @@
 /** One frame as the engine needs it, for baskets and comparisons that hold it. */
 import { catalogue } from 'virtual:bevelbook/catalogue';
 import type { APIRoute, GetStaticPaths } from 'astro';
+import { bareFrame } from '../../../catalogue/frame.ts';
 
 export const getStaticPaths = (() =>
   catalogue.frames.map((frame) => ({
     params: { id: frame.id },
-    // Stories stay on their own pages.
-    props: { frame: { ...frame, story: '' } },
+    props: { frame: bareFrame(frame) },
   }))) satisfies GetStaticPaths;
 
 export const GET: APIRoute = ({ props }) =>
