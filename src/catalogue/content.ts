@@ -8,7 +8,7 @@ import type { FrameSize, ListedFrame } from './frame.ts';
 import type { Material, StockBlanks } from './material.ts';
 import type { Promotion } from './promotion.ts';
 import type { Entry, Origin } from './reading/origin.ts';
-import type { PictureKind } from './reading/pictureKind.ts';
+import type { PictureFile } from './reading/pictureKind.ts';
 import type { WordsTree } from './schema/words.ts';
 import type { Shop } from './shop.ts';
 import type { Tint } from './tint.ts';
@@ -59,17 +59,6 @@ export interface TracedOutline {
 export interface WordsFile {
   readonly language: string;
   readonly entry: Entry<WordsTree>;
-}
-
-/** A picture as far as it is looked into here. */
-export interface PictureFile {
-  /** As faults name it. */
-  readonly path: string;
-  /** Its name in content/frames/pictures. */
-  readonly name: string;
-  /** What it is by its first bytes; null: no picture that browsers show. */
-  readonly found: PictureKind | null;
-  readonly sizeBytes: number;
 }
 
 export interface Content {

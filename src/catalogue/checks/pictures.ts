@@ -1,9 +1,9 @@
 /** Photographs: each that a frame names is there, and each file is what its name says and of a size to work with. */
-import { type AuthoredFrame, type Check, type PictureFile, type Sound, sound } from '../content.ts';
+import { type AuthoredFrame, type Check, type Sound, sound } from '../content.ts';
 import type { ContentFault, FaultDetail } from '../fault.ts';
 import { listNames, nearest } from '../nearest.ts';
 import { faultAt } from '../reading/entry.ts';
-import { kindOfName } from '../reading/pictureKind.ts';
+import { kindOfName, type PictureFile } from '../reading/pictureKind.ts';
 import { faultOfFile } from '../reading/sourceText.ts';
 
 const MOST_MB = 12;

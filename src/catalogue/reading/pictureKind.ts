@@ -8,6 +8,17 @@ const ENDINGS = { jpeg: ['jpg', 'jpeg'], png: ['png'], webp: ['webp'], avif: ['a
 
 export type PictureKind = keyof typeof ENDINGS;
 
+/** A picture as far as it is looked into here. */
+export interface PictureFile {
+  /** As faults name it. */
+  readonly path: string;
+  /** Its name in content/frames/pictures. */
+  readonly name: string;
+  /** What it is by its first bytes; null: no picture that browsers show. */
+  readonly found: PictureKind | null;
+  readonly sizeBytes: number;
+}
+
 export const PICTURE_NAME = /^[a-z0-9]+(?:-[a-z0-9]+)*\.(?:jpe?g|png|webp|avif)$/;
 export const PICTURE_NAME_SAID =
   'a name of small letters a-z, digits and hyphens, then .jpg, .jpeg, .png, .webp or .avif';

@@ -1,10 +1,9 @@
 /** Puts each file of the content folder in its place, as fields and text, before any schema. */
-import type { PictureFile } from '../content.ts';
 import type { ContentFault } from '../fault.ts';
 import { readOrigin } from './entry.ts';
 import { FOLDERS, type FolderKind, placeFile } from './folders.ts';
 import type { Origin } from './origin.ts';
-import { pictureKind } from './pictureKind.ts';
+import { type PictureFile, pictureKind } from './pictureKind.ts';
 import { decodeSource, faultOfFile, type SourceFile } from './sourceText.ts';
 
 /** A file whose place in the shop is known. */
