@@ -6,6 +6,7 @@ import { parseArgs } from 'node:util';
 import { loadCatalogue } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
 import { wordFaults } from '../quote/wordFaults.ts';
+import { staleEditorFiles } from './editorFiles.ts';
 
 function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
@@ -44,6 +45,8 @@ if (wrongWords.length > 0) {
     count(pages.length, 'page'),
   ];
   console.log(`${shop.name}: ${holds.join(', ')}. No faults.`);
+  if ((staleEditorFiles(folder, shop) ?? []).length > 0)
+    console.log('What editors are told of the fields is out of date: npm run schemas writes it again.');
 } else {
   console.error(printFaults(reading.faults));
   process.exitCode = 1;

@@ -180,7 +180,9 @@ describe('the same shop', () => {
 
   it('is read in the digits of its currency', () => {
     const dinars = goodShop().map((one) => {
-      const text = plainText(one).replace('currency: USD', 'currency: KWD');
+      const text = plainText(one)
+        .replace('currency: USD', 'currency: KWD')
+        .replaceAll(/"(-?\d+\.\d\d)"/g, '"$10"');
       return { ...one, bytes: new TextEncoder().encode(text) };
     });
     expect(read(dinars).frames[0]?.priceMinor).toBe(149_000);

@@ -5,6 +5,7 @@
 import * as z from 'zod/mini';
 import { isCivilDate } from '../civilDate.ts';
 import type { FaultDetail } from '../fault.ts';
+import { expects } from './about.ts';
 
 /** What a check of our own says of a value; what was found is added later. */
 export type Refusal = Omit<FaultDetail, 'received'>;
@@ -33,12 +34,13 @@ export function fields<Shape extends z.core.$ZodLooseShape>(shape: Shape) {
 
 /** A text that is not blank; spaces around it are dropped. */
 export function text(expected = 'a text') {
-  return z.string({ error: expected }).check(z.trim(), z.minLength(1, { error: expected }));
+  const field = z.string({ error: expected }).check(z.trim(), z.minLength(1, { error: expected }));
+  return expects(expected, field, { pattern: '\\S' });
 }
 
 /** A text of a given form. */
 export function textLike(form: RegExp, expected: string) {
-  return z.string({ error: expected }).check(z.regex(form, { error: expected }));
+  return expects(expected, z.string({ error: expected }).check(z.regex(form, { error: expected })));
 }
 
 export const ID_FORM = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
@@ -51,30 +53,31 @@ export function id() {
 /** A number from `from` to `to`, both included; `unit` is `mm`, `D`, ... or '' for none. */
 export function number(from: number, to: number, unit = '') {
   const error = `a number from ${from} to ${to}${unit === '' ? '' : ` ${unit}`}`;
-  return z.number({ error }).check(z.gte(from, { error }), z.lte(to, { error }));
+  return expects(error, z.number({ error }).check(z.gte(from, { error }), z.lte(to, { error })));
 }
 
 /** A whole number from `from` to `to`, both included. */
 export function whole(from: number, to: number, unit = '') {
   const error = `a whole number from ${from} to ${to}${unit === '' ? '' : ` ${unit}`}`;
-  return z.int({ error }).check(z.gte(from, { error }), z.lte(to, { error }));
+  return expects(error, z.int({ error }).check(z.gte(from, { error }), z.lte(to, { error })));
 }
 
 /** `true` or `false`. */
 export function flag() {
-  return z.boolean({ error: 'true or false' });
+  return expects('true or false', z.boolean({ error: 'true or false' }));
 }
 
 /** One word of a list. */
 export function oneOf<const Words extends readonly string[]>(words: Words) {
   const last = words.at(-1) ?? '';
-  return z.enum(words, { error: words.length === 1 ? last : `${words.slice(0, -1).join(', ')} or ${last}` });
+  const error = words.length === 1 ? last : `${words.slice(0, -1).join(', ')} or ${last}`;
+  return expects(error, z.enum(words, { error }));
 }
 
 /** A list of at least `least` items. */
 export function list<Item extends z.core.$ZodType>(item: Item, least = 0) {
   const error = least === 0 ? 'a list' : `a list of at least ${least}`;
-  return z.array(item, { error }).check(z.minLength(least, { error }));
+  return expects(error, z.array(item, { error }).check(z.minLength(least, { error })));
 }
 
 /** The value, `absent` where the field is left out. */
@@ -89,17 +92,17 @@ export function orNull<Field extends z.core.$ZodType>(field: Field) {
 
 /** A colour as sRGB, such as `#5b3a29`; small letters in the result. */
 export function colour() {
-  return z.pipe(
-    textLike(/^#[0-9a-f]{6}$/i, 'a colour such as "#5b3a29", in quotes'),
-    z.transform((value: string) => value.toLowerCase()),
-  );
+  const expected = 'a colour such as "#5b3a29", in quotes';
+  const written = textLike(/^#[0-9a-fA-F]{6}$/, expected);
+  const small = z.transform((value: string) => value.toLowerCase());
+  return expects(expected, z.pipe(written, small), { format: 'color-hex' });
 }
 
 /** A pair of numbers `[from, to]`, from the smaller to the larger, both included. */
 export function range(from: number, to: number, unit: string) {
   const expected = `two numbers from ${from} to ${to} ${unit}, the smaller first, such as [${from}, ${to}]`;
   const item = number(from, to, unit);
-  return z.pipe(
+  const field = z.pipe(
     z.tuple([item, item], { error: expected }),
     z.transform(([low, high], context) => {
       if (low > high)
@@ -107,6 +110,7 @@ export function range(from: number, to: number, unit: string) {
       return { from: low, to: high };
     }),
   );
+  return expects(expected, field);
 }
 
 const DAY_FORM = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
@@ -114,7 +118,7 @@ const DAY = 'a day of the calendar as YYYY-MM-DD';
 
 /** A civil day; no time, no zone. */
 export function civilDay() {
-  return z.pipe(
+  const field = z.pipe(
     z.string({ error: DAY }),
     z.transform((value, context) => {
       const [, year = '', month = '', day = ''] = DAY_FORM.exec(value) ?? [];
@@ -126,9 +130,15 @@ export function civilDay() {
       return value;
     }),
   );
+  return expects(DAY, field, {
+    format: 'date',
+    pattern: '^\\d{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12]\\d|3[01])$',
+    examples: ['2026-11-25'],
+  });
 }
 
 /** `all`, or a list of ids. */
 export function idsOrAll() {
-  return z.union([z.literal('all'), list(id())], { error: 'the word all, or a list of ids' });
+  const error = 'the word all, or a list of ids';
+  return expects(error, z.union([z.literal('all'), list(id())], { error }), { examples: ['all'] });
 }

@@ -1,6 +1,7 @@
 /** Prices and rates: quoted decimal strings in the files, whole numbers afterwards. */
 import * as z from 'zod/mini';
 import { parseDecimal, toDecimal } from '../../money/decimal.ts';
+import { expects } from './about.ts';
 import { type MoneyFields, refuse } from './fields.ts';
 
 /** What a shop's currency means for its prices. */
@@ -11,8 +12,8 @@ export interface Currency {
   readonly digits: number | null;
 }
 
-/** A price above this is a slip, and sums of more could leave the safe integers. In whole units. */
-const MOST_UNITS = 1_000_000_000;
+/** A price of more figures before the point is a slip, and sums of such could leave the safe integers. */
+const MOST_UNIT_FIGURES = 9;
 
 function expectedPrice({ code, digits }: Currency, signed: boolean): string {
   const figures =
@@ -21,11 +22,13 @@ function expectedPrice({ code, digits }: Currency, signed: boolean): string {
   return `a price in ${code}${figures}, in quotes, such as "${signed ? '-' : ''}${sample}"`;
 }
 
-/** `$ 149,00` was meant as `149.00`; null where it cannot be told. */
-function meantBy(value: string, digits: number): string | null {
+/** `$ 149,00` was meant as `149.00`, `149` too; null where it cannot be told. */
+function meantBy(value: string, digits: number, whole: boolean): string | null {
   const plain = value.replace(/[^\d.,-]/g, '');
   const parsed = parseDecimal(plain, digits);
-  return parsed.ok ? plain : parsed.fault.meant;
+  const meant = parsed.ok ? plain : parsed.fault.meant;
+  const amount = meant === null ? null : parseDecimal(meant, digits);
+  return amount?.ok && whole ? toDecimal(amount.minor, digits) : meant;
 }
 
 /** The amounts below and above one with too many decimals. */
@@ -35,33 +38,40 @@ function neighbours(value: string, digits: number): string[] {
   return [kept, kept + 1].map((minor) => toDecimal(value.startsWith('-') ? -minor : minor, digits));
 }
 
+/** Amounts with all the digits of the currency, none more. */
+function amountForm(digits: number | null, signed: boolean): RegExp {
+  const fraction = digits === 0 ? '' : digits === null ? '(?:\\.\\d{1,4})?' : `\\.\\d{${digits}}`;
+  return new RegExp(`^${signed ? '-?' : ''}(?:0|[1-9]\\d{0,${MOST_UNIT_FIGURES - 1}})${fraction}$`);
+}
+
 /** An amount of the shop's currency in minor units; below 0 only where `signed`. */
 function amount(currency: Currency, signed: boolean) {
   const expected = expectedPrice(currency, signed);
   const digits = currency.digits ?? 4;
-  return z.pipe(
+  const form = amountForm(currency.digits, signed);
+  const field = z.pipe(
     z.string({ error: expected }),
     z.transform((value, context) => {
       const parsed = parseDecimal(value, digits);
+      if (parsed.ok && form.test(value)) return parsed.minor;
       const negative = value.startsWith('-') && !signed;
-      if (parsed.ok && !negative && Math.abs(parsed.minor) < MOST_UNITS * 10 ** digits) return parsed.minor;
       const tooFine = !parsed.ok && parsed.fault.code === 'too-many-decimals';
-      const meant = negative ? null : meantBy(value, digits);
+      const meant = meantBy(value, digits, currency.digits !== null);
       refuse(context, value, {
         code: tooFine ? 'too-many-decimals' : 'wrong-price',
         expected,
-        hint:
-          meant !== null && !parsed.ok
+        hint: negative
+          ? 'Write it without a minus.'
+          : meant !== null && form.test(meant)
             ? `Write "${meant}".`
             : tooFine
               ? `Round it: "${neighbours(value, digits).join('" or "')}".`
-              : negative
-                ? 'Write it without a minus.'
-                : 'Write digits and a point only.',
+              : 'Write digits and a point only.',
       });
       return 0;
     }),
   );
+  return expects(expected, field, { pattern: form.source });
 }
 
 /** Fields for prices in `currency`, whose values are minor units. */
@@ -71,20 +81,25 @@ export function moneyIn(currency: Currency): MoneyFields {
 
 const PERCENT = 'a share in percent from "0" to "100" with at most 4 decimals, in quotes, such as "5.5"';
 
+const SHARE = /^(?:100(?:\.0{1,4})?|(?:0|[1-9]\d?)(?:\.\d{1,4})?)$/;
+
+function percentHint(value: string): string {
+  const meant = meantBy(value, 4, false);
+  if (meant === null) return 'Write digits and a point only, without the sign %.';
+  if (meant.startsWith('-')) return 'Write it without a minus.';
+  return SHARE.test(meant) ? `Write "${meant}".` : 'A share is at most "100".';
+}
+
 /** A share in percent, 0 to 100, as parts per million. */
 export function percent() {
-  return z.pipe(
+  const field = z.pipe(
     z.string({ error: PERCENT }),
     z.transform((value, context) => {
       const parsed = parseDecimal(value, 4);
-      if (parsed.ok && parsed.minor >= 0 && parsed.minor <= 1_000_000) return parsed.minor;
-      const meant = meantBy(value, 4);
-      const hint =
-        meant === null || parsed.ok
-          ? 'Write digits and a point only, without the sign %.'
-          : `Write "${meant}".`;
-      refuse(context, value, { code: 'wrong-value', expected: PERCENT, hint });
+      if (parsed.ok && SHARE.test(value)) return parsed.minor;
+      refuse(context, value, { code: 'wrong-value', expected: PERCENT, hint: percentHint(value) });
       return 0;
     }),
   );
+  return expects(PERCENT, field, { pattern: SHARE.source });
 }

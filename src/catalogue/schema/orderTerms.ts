@@ -2,6 +2,7 @@
 import * as z from 'zod/mini';
 import { isPublicKey } from '../keyText.ts';
 import { DELIVERIES, type OrderTerms } from '../orderTerms.ts';
+import { about } from './about.ts';
 import { fields, id, list, oneOf, orElse, orNull, refuse, text, textLike } from './fields.ts';
 
 /** Text whose braces hold the order's number or total. */
@@ -29,13 +30,13 @@ function publicKey() {
 function payment() {
   const words = 'a text that may hold {number} and {total}, and no other braces';
   return fields({
-    id: id(),
-    /** What the choice is called. */
-    label: text(),
-    /** What the buyer is told; `{number}` and `{total}` are filled in. */
-    words: textLike(SLOTTED, words),
-    /** Address of the shop's own payment page; `{number}` and `{total}` are filled in. */
-    link: orNull(textLike(LINK, 'an address such as "https://pay.example/?for={number}&amount={total}"')),
+    id: about('What an order file names it by.', id(), 'invoice'),
+    label: about('What the choice is called.', text()),
+    words: about('What the buyer is told; `{number}` and `{total}` are filled in.', textLike(SLOTTED, words)),
+    link: about(
+      "Address of the shop's own payment page; `{number}` and `{total}` are filled in.",
+      orNull(textLike(LINK, 'an address such as "https://pay.example/?for={number}&amount={total}"')),
+    ),
   });
 }
 
@@ -50,16 +51,31 @@ const ABSENT: OrderTerms = {
 /** How orders come in; without it, files are saved or mailed, and not sealed. */
 export function orderTerms() {
   const terms = fields({
-    /** Public halves of the workroom's keys; `npm run keys` writes them. Default none: files are not sealed. */
-    publicKeys: orElse(list(publicKey()), []),
-    /** Ways to send the order's file, the first choice first. Default save and mail. */
-    delivery: orElse(list(oneOf(DELIVERIES), 1), [...ABSENT.delivery]),
-    /** Address that `post` sends to. */
-    postTo: orNull(textLike(ADDRESS, 'an address such as https://orders.example/in')),
-    /** Sentences that the buyer accepts, word for word. */
-    consents: orElse(list(fields({ id: id(), text: text() })), []),
-    /** Ways to pay, in the shop's own words. */
-    payments: orElse(list(payment()), []),
+    publicKeys: about(
+      "Public halves of the workroom's keys; `npm run keys` writes them. Default none: files are not sealed.",
+      orElse(list(publicKey()), []),
+    ),
+    delivery: about(
+      "Ways to send the order's file, the first choice first. Default save and mail.",
+      orElse(list(oneOf(DELIVERIES), 1), [...ABSENT.delivery]),
+    ),
+    postTo: about(
+      'Address that `post` sends to.',
+      orNull(textLike(ADDRESS, 'an address such as https://orders.example/in')),
+    ),
+    consents: about(
+      'Sentences that the buyer accepts, word for word.',
+      orElse(
+        list(
+          fields({
+            id: about('What an order file names it by.', id(), 'cautions'),
+            text: about('What the buyer accepts.', text()),
+          }),
+        ),
+        [],
+      ),
+    ),
+    payments: about("Ways to pay, in the shop's own words.", orElse(list(payment()), [])),
   });
   return orElse(terms, ABSENT as z.infer<typeof terms>);
 }

@@ -1,5 +1,6 @@
 /** What content/shop.yaml holds. */
 import * as z from 'zod/mini';
+import { about } from './about.ts';
 import {
   fields,
   flag,
@@ -25,48 +26,78 @@ function place() {
 
 function habits() {
   return fields({
-    /** How long a prescription is accepted, months. */
-    prescriptionMonths: whole(1, 120, 'months'),
-    /** Added to the diameter of the smallest blank for edging, mm. */
-    blankAllowanceMm: number(0, 10, 'mm'),
-    /** Largest difference of base curve between the eyes of a pair, D. */
-    baseCurveDifferenceD: number(0, 10, 'D'),
-    /** Strongest meridian from which a vertex distance is asked for, D. */
-    vertexFromD: number(0, 40, 'D'),
-    /** Strongest meridian from which the pair is fitted in person, D. */
-    inPersonFromD: number(0, 40, 'D'),
-    /** Ordered prism of one eye from which the pair is fitted in person, prism dioptres. */
-    inPersonPrism: number(0, 20, 'prism dioptres'),
-    /** Difference of spherical equivalents from which the pair is fitted in person, D. */
-    anisometropiaFromD: number(0, 20, 'D'),
-    /** Assumed where not measured, degrees. */
-    pantoscopicTiltDeg: number(-10, 30, 'degrees'),
-    /** Assumed where not measured, mm. */
-    vertexDistanceMm: number(5, 25, 'mm'),
-    /** Distance that near lenses are made for, mm. Default 400. */
-    nearDistanceMm: orElse(number(200, 1000, 'mm'), 400),
-    /** Share of the add in an intermediate lens. Default 0.5. */
-    intermediateAddShare: orElse(number(0, 1), 0.5),
-    /** Optical centre of single vision on the measured `pupil`, or `lowered-for-tilt`. Default `pupil`. */
-    singleVisionHeight: orElse(oneOf(['pupil', 'lowered-for-tilt'] as const), 'pupil'),
-    /** Face form or tilt from which the power as worn is compensated, degrees. Default 10. */
-    compensateFromDeg: orElse(number(0, 45, 'degrees'), 10),
-    /** Edge from which a lens is not glazed, mm. Default 14. */
-    mostEdgeMm: orElse(number(3, 40, 'mm'), 14),
-    /** Optical centre above the boxed centre where nothing was measured, mm. */
-    datumAboveCentreMm: number(-10, 10, 'mm'),
-    /** Edge beyond the rim from which the shopper is told, mm. */
-    beyondRimFromMm: number(0, 20, 'mm'),
-    /** Mass of both lenses from which the shopper is told, g. */
-    heavyFromG: number(1, 200, 'g'),
-    /** Prism over Abbe number at 30 degrees of gaze from which colour fringes are named, prism dioptres. */
-    fringesFrom: number(0, 5, 'prism dioptres'),
+    prescriptionMonths: about('How long a prescription is accepted, months.', whole(1, 120, 'months')),
+    blankAllowanceMm: about(
+      'Added to the diameter of the smallest blank for edging, mm.',
+      number(0, 10, 'mm'),
+    ),
+    baseCurveDifferenceD: about(
+      'Largest difference of base curve between the eyes of a pair, D.',
+      number(0, 10, 'D'),
+    ),
+    vertexFromD: about(
+      'Strongest meridian from which a vertex distance is asked for, D.',
+      number(0, 40, 'D'),
+    ),
+    inPersonFromD: about(
+      'Strongest meridian from which the pair is fitted in person, D.',
+      number(0, 40, 'D'),
+    ),
+    inPersonPrism: about(
+      'Ordered prism of one eye from which the pair is fitted in person, prism dioptres.',
+      number(0, 20, 'prism dioptres'),
+    ),
+    anisometropiaFromD: about(
+      'Difference of spherical equivalents from which the pair is fitted in person, D.',
+      number(0, 20, 'D'),
+    ),
+    pantoscopicTiltDeg: about('Assumed where not measured, degrees.', number(-10, 30, 'degrees')),
+    vertexDistanceMm: about('Assumed where not measured, mm.', number(5, 25, 'mm')),
+    nearDistanceMm: about(
+      'Distance that near lenses are made for, mm. Default 400.',
+      orElse(number(200, 1000, 'mm'), 400),
+    ),
+    intermediateAddShare: about(
+      'Share of the add in an intermediate lens. Default 0.5.',
+      orElse(number(0, 1), 0.5),
+    ),
+    singleVisionHeight: about(
+      'Optical centre of single vision on the measured `pupil`, or `lowered-for-tilt`. Default `pupil`.',
+      orElse(oneOf(['pupil', 'lowered-for-tilt'] as const), 'pupil'),
+    ),
+    compensateFromDeg: about(
+      'Face form or tilt from which the power as worn is compensated, degrees. Default 10.',
+      orElse(number(0, 45, 'degrees'), 10),
+    ),
+    mostEdgeMm: about(
+      'Edge from which a lens is not glazed, mm. Default 14.',
+      orElse(number(3, 40, 'mm'), 14),
+    ),
+    datumAboveCentreMm: about(
+      'Optical centre above the boxed centre where nothing was measured, mm.',
+      number(-10, 10, 'mm'),
+    ),
+    beyondRimFromMm: about('Edge beyond the rim from which the shopper is told, mm.', number(0, 20, 'mm')),
+    heavyFromG: about('Mass of both lenses from which the shopper is told, g.', number(1, 200, 'g')),
+    fringesFrom: about(
+      'Prism over Abbe number at 30 degrees of gaze from which colour fringes are named, prism dioptres.',
+      number(0, 5, 'prism dioptres'),
+    ),
   });
 }
 
 function shippingRate(money: MoneyFields) {
   return z.pipe(
-    fields({ destinations: list(place(), 1), label: text(), amount: money.price }),
+    fields({
+      destinations: about(
+        'Where it holds; the longer name is tried first.',
+        list(place(), 1),
+        ['US-ME'],
+        ['*'],
+      ),
+      label: about('What the line of a quote says.', text(), 'Tracked parcel'),
+      amount: about('Of an order.', money.price),
+    }),
     z.transform(({ amount, ...rest }) => ({ ...rest, amountMinor: amount })),
   );
 }
@@ -74,11 +105,15 @@ function shippingRate(money: MoneyFields) {
 function taxRate() {
   return z.pipe(
     fields({
-      destinations: list(place(), 1),
-      label: text(),
-      percent: percent(),
-      /** What the tax is taken on. */
-      on: list(oneOf(['frame', 'lenses', 'shipping']), 1),
+      destinations: about(
+        'Where it holds; the longer name is tried first.',
+        list(place(), 1),
+        ['US-ME'],
+        ['*'],
+      ),
+      label: about('What the line of a quote says.', text(), 'Sales tax'),
+      percent: about('Rate in percent.', percent(), '5.5'),
+      on: about('What the tax is taken on.', list(oneOf(['frame', 'lenses', 'shipping']), 1)),
     }),
     z.transform(({ percent: ratePpm, ...rest }) => ({ ...rest, ratePpm })),
   );
@@ -87,49 +122,77 @@ function taxRate() {
 /** Schema of the shop; whether Intl knows its currency, zone and language is checked besides. */
 export function shopSchema(money: MoneyFields) {
   return fields({
-    name: text(),
-    tagline: text(),
-    /** Absolute address of the published site, without a slash at its end. */
-    address: textLike(
-      /^https?:\/\/[^\s/?#]+(?:\/[^\s?#]*[^\s/?#])?$/,
-      'an address such as https://shop.example, without a slash at its end',
+    name: about('Name of the shop.', text(), 'Merriwick Optical Workshop'),
+    tagline: about('One sentence below the name.', text()),
+    address: about(
+      'Absolute address of the published site, without a slash at its end.',
+      textLike(
+        /^https?:\/\/[^\s/?#]+(?:\/[^\s?#]*[^\s/?#])?$/,
+        'an address such as https://shop.example, without a slash at its end',
+      ),
     ),
-    /** Language of the shop's texts, such as en: the folder below words. */
-    language: textLike(/^[a-z]{2,3}(?:-[A-Za-z0-9]+)*$/, 'a language such as en'),
-    /** ISO 4217 code; all prices are in it. */
-    currency: textLike(/^[A-Z]{3}$/, 'a currency of three capital letters, such as USD'),
-    /** IANA name; promotions begin and end by its calendar. */
-    timeZone: text('a time zone such as America/New_York'),
-    /** Destination of a quote that names none. */
-    destination: textLike(
-      /^[A-Z]{2}(?:-[A-Z0-9]{1,3})?$/,
-      'a country such as US, or a part of it such as US-ME',
+    language: about(
+      "Language of the shop's texts, such as en: the folder below words.",
+      textLike(/^[a-z]{2,3}(?:-[A-Za-z0-9]+)*$/, 'a language such as en'),
     ),
-    contact: fields({
-      /** Postal address, line by line. */
-      lines: list(text(), 1),
-      email: textLike(/^[^\s@]+@[^\s@]+\.[^\s@]+$/, 'an e-mail address'),
-      phone: text(),
-    }),
-    /** The seller's own statement of licence. */
-    licence: text(),
-    habits: habits(),
-    /** Places that the shop sends to. */
-    shipping: list(shippingRate(money), 1),
-    /** Default none. */
-    tax: orElse(list(taxRate()), []),
-    /** Grounds on which no tax is added. Default none. */
-    exemptions: orElse(
-      list(fields({ id: id(), label: text(), reason: text(), destinations: list(place(), 1) })),
-      [],
+    currency: about(
+      'ISO 4217 code; all prices are in it.',
+      textLike(/^[A-Z]{3}$/, 'a currency of three capital letters, such as USD'),
     ),
-    /** How orders come in. */
-    order: orderTerms(),
-    /** How the workroom works. Everything in it may be left out. */
-    workroom: workroomSchema(),
-    /** Whether lenses are offered for a frame that the shopper already has. Default no. */
-    ownFrame: orElse(flag(), false),
-    /** Groups of frames. */
-    collections: list(fields({ id: id(), name: text(), summary: text() }), 1),
+    timeZone: about(
+      'IANA name; promotions begin and end by its calendar.',
+      text('a time zone such as America/New_York'),
+    ),
+    destination: about(
+      'Destination of a quote that names none.',
+      textLike(/^[A-Z]{2}(?:-[A-Z0-9]{1,3})?$/, 'a country such as US, or a part of it such as US-ME'),
+    ),
+    contact: about(
+      'How the shop is reached.',
+      fields({
+        lines: about('Postal address, line by line.', list(text(), 1)),
+        email: about(
+          'Shown on every page.',
+          textLike(/^[^\s@]+@[^\s@]+\.[^\s@]+$/, 'an e-mail address'),
+          'bench@shop.example',
+        ),
+        phone: about('Shown on every page.', text(), '207-555-0142'),
+      }),
+    ),
+    licence: about("The seller's own statement of licence.", text()),
+    habits: about('Figures by which the shop works.', habits()),
+    shipping: about('Places that the shop sends to.', list(shippingRate(money), 1)),
+    tax: about('Default none.', orElse(list(taxRate()), [])),
+    exemptions: about(
+      'Grounds on which no tax is added. Default none.',
+      orElse(
+        list(
+          fields({
+            id: about('What a request names it by.', id(), 'prescribed'),
+            label: about('What the shopper chooses.', text()),
+            reason: about('Printed below the price.', text()),
+            destinations: about('Where it holds.', list(place(), 1), ['US-ME']),
+          }),
+        ),
+        [],
+      ),
+    ),
+    order: about('How orders come in.', orderTerms()),
+    workroom: about('How the workroom works. Everything in it may be left out.', workroomSchema()),
+    ownFrame: about(
+      'Whether lenses are offered for a frame that the shopper already has. Default no.',
+      orElse(flag(), false),
+    ),
+    collections: about(
+      'Groups of frames.',
+      list(
+        fields({
+          id: about('What frames name it by.', id(), 'harbour'),
+          name: about('Name that the shopper reads.', text(), 'Harbour'),
+          summary: about('One sentence for lists.', text()),
+        }),
+        1,
+      ),
+    ),
   });
 }

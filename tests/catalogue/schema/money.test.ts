@@ -53,6 +53,17 @@ describe('a price', () => {
     `);
   });
 
+  it.each([
+    ['149.0', 'Write "149.00".'],
+    ['149', 'Write "149.00".'],
+    ['1,5', 'Write "1.50".'],
+    ['1234567890.00', 'Write digits and a point only.'],
+    ['-0.00', 'Write it without a minus.'],
+    ['free', 'Write digits and a point only.'],
+  ])('has the digits of its currency: "%s" is told: %s', (price, hint) => {
+    expect(frame(`"${price}"`)).toContain(`to do:    ${hint}`);
+  });
+
   it('below 0 is refused', () => {
     expect(frame('"-5.00"')).toMatchInlineSnapshot(`
       "
@@ -109,6 +120,16 @@ describe('a share', () => {
 
   it.each(['-1', '100.0001', '5.55555', '5,5', '5.5 %', '', 'five'])('of %j is refused', (text) => {
     expect(parseWith(percent(), text).ok).toBe(false);
+  });
+
+  it.each([
+    ['1.2%', 'Write "1.2".'],
+    ['150', 'A share is at most "100".'],
+    ['150 %', 'A share is at most "100".'],
+    ['-5', 'Write it without a minus.'],
+    ['five', 'Write digits and a point only, without the sign %.'],
+  ])('of "%s" is told: %s', (text, hint) => {
+    expect(printedAfter('shop.yaml', 'percent: "5.5"', `percent: "${text}"`)).toContain(`to do:    ${hint}`);
   });
 
   it('with a percent sign is told what to write', () => {

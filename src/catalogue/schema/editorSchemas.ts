@@ -1,0 +1,60 @@
+/** JSON Schemas of the content files, for the editors that the owner writes them in. */
+import * as z from 'zod/mini';
+import { helpKeywords } from './about.ts';
+import { coatingSchema } from './coating.ts';
+import { designSchema } from './design.ts';
+import { frameSchema } from './frame.ts';
+import { materialSchema } from './material.ts';
+import { type Currency, moneyIn } from './money.ts';
+import { outlineSchema } from './outline.ts';
+import { pageSchema } from './page.ts';
+import { promotionSchema } from './promotion.ts';
+import { shopSchema } from './shop.ts';
+import { tintSchema } from './tint.ts';
+import { wordsSchema } from './words.ts';
+
+/** The kinds of content file: what a file says, and its schema for a currency. */
+const KINDS = {
+  shop: ['The shop, its habits, shipping, tax and collections', (money) => shopSchema(money)],
+  frame: ['A frame', (money) => frameSchema(money)],
+  outline: ['A traced outline', () => outlineSchema()],
+  design: ['A lens design', (money) => designSchema(money)],
+  material: ['A lens material', (money) => materialSchema(money)],
+  tint: ['A tint', (money) => tintSchema(money)],
+  coating: ['A coating', (money) => coatingSchema(money)],
+  promotion: ['A promotion', (money) => promotionSchema(money)],
+  page: ['A page of prose', () => pageSchema()],
+  words: ['Sentences and labels', () => wordsSchema()],
+} as const satisfies Record<
+  string,
+  readonly [title: string, make: (money: ReturnType<typeof moneyIn>) => z.core.$ZodType]
+>;
+
+/** A kind of content file. */
+export type FileKind = keyof typeof KINDS;
+
+/** All kinds of content file. */
+export const FILE_KINDS = Object.keys(KINDS) as readonly FileKind[];
+
+/** JSON Schema (draft 7, which editors know best) of one kind of file, its prices in `currency`. */
+export function editorSchema(kind: FileKind, currency: Currency): object {
+  const [title, make] = KINDS[kind];
+  const schema = z.toJSONSchema(make(moneyIn(currency)), {
+    io: 'input',
+    target: 'draft-07',
+    // A part that is used twice is written out twice: each has its own description.
+    reused: 'inline',
+    override: ({ zodSchema, jsonSchema }) => {
+      Object.assign(jsonSchema, helpKeywords(zodSchema));
+      if (!isWritten(zodSchema, jsonSchema.default)) delete jsonSchema.default;
+    },
+  });
+  return { title, ...schema };
+}
+
+/** Whether a default is what an owner would write: a reading may turn it into something else. */
+function isWritten(schema: z.core.$ZodType, value: unknown): boolean {
+  if (value === undefined || (typeof value === 'object' && value !== null && !Array.isArray(value)))
+    return false;
+  return z.safeParse(schema, value).success;
+}
