@@ -2,6 +2,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { shopContent } from './src/catalogue/astro.ts';
 import { loadCatalogue } from './src/catalogue/load.ts';
+import { ownerPreview } from './src/components/preview/devOnly.ts';
 
 // Astro adds script-src and style-src with the digests of what each page holds.
 const contentSecurityPolicy = [
@@ -23,6 +24,6 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   // The worksheet's engine is built in parts, which only modules can be.
   vite: { worker: { format: 'es' } },
-  integrations: [shopContent(loadCatalogue), preact()],
+  integrations: [shopContent(loadCatalogue), preact(), ownerPreview()],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },
 });
