@@ -2,7 +2,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { shopContent } from './src/catalogue/astro.ts';
 import { loadCatalogue } from './src/catalogue/load.ts';
-import { ownerPreview } from './src/components/preview/devOnly.ts';
+import { ownerPreview } from './src/pages/_preview/devOnly.ts';
 
 // Astro adds script-src and style-src with the digests of what each page holds.
 const contentSecurityPolicy = [

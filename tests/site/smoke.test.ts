@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { existsSync, readdirSync } from 'node:fs';
 import { HtmlValidate } from 'html-validate';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -23,6 +23,10 @@ it('answers every link that a visitor can follow from home', async () => {
   const { faults, pages } = await crawl(server.origin);
   expect(faults).toEqual([]);
   expect(pages.size).toBeGreaterThan(1);
+});
+
+it("leaves the owner's preview out", () => {
+  expect(existsSync(`${builtShop}/preview`)).toBe(false);
 });
 
 it('answers 404 with the page for what is not there', async () => {

@@ -1,7 +1,7 @@
 /** Adds the owner's preview to the development server, and to nothing that is built. */
 import type { AstroIntegration } from 'astro';
 
-const PARTS = { '/preview': 'Frames', '/preview/powers': 'Powers', '/preview/options': 'Options' } as const;
+const PARTS = { '/preview': 'frames', '/preview/powers': 'powers', '/preview/options': 'options' } as const;
 
 export function ownerPreview(): AstroIntegration {
   return {
@@ -10,7 +10,7 @@ export function ownerPreview(): AstroIntegration {
       'astro:config:setup': ({ command, config, injectRoute }) => {
         if (command !== 'dev') return;
         for (const [pattern, part] of Object.entries(PARTS))
-          injectRoute({ pattern, entrypoint: new URL(`src/components/preview/${part}.astro`, config.root) });
+          injectRoute({ pattern, entrypoint: new URL(`src/pages/_preview/${part}.astro`, config.root) });
       },
     },
   };
