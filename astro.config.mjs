@@ -2,6 +2,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { shopContent } from './src/catalogue/astro.ts';
 import { loadCatalogue } from './src/catalogue/load.ts';
+import { offlineWorkroom } from './src/commands/offlineWorkroom.ts';
 import { ownerPreview } from './src/pages/_preview/devOnly.ts';
 
 // Astro adds script-src and style-src with the digests of what each page holds.
@@ -24,6 +25,6 @@ export default defineConfig({
   markdown: { syntaxHighlight: false },
   // The worksheet's engine is built in parts, which only modules can be.
   vite: { worker: { format: 'es' } },
-  integrations: [shopContent(loadCatalogue), preact(), ownerPreview()],
+  integrations: [shopContent(loadCatalogue), preact(), ownerPreview(), offlineWorkroom()],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },
 });

@@ -1,7 +1,7 @@
 /** The check sheet: an order looked at again before anything is bought for it. */
-import { millimetres } from '../figures.ts';
 import { fitting, html, type Markup, shortened } from '../markup.ts';
 import { type Verification, verify } from '../verify.ts';
+import { callTexts, differenceTexts, heldKey } from './checkWords.ts';
 import type { PaperContext } from './context.ts';
 import { lines, part, table } from './parts.ts';
 import { type Paper, sheet } from './sheet.ts';
@@ -29,13 +29,11 @@ ${part(t('verify.calls'), calls(context, found))}
 }
 
 function checklist({ t }: PaperContext, { checks }: Verification): Markup {
-  const mark = (holds: boolean | null) =>
-    holds === null ? t('verify.notHere') : holds ? t('verify.holds') : t('verify.open');
   return table(
     [t('verify.item'), t('verify.found'), t('verify.seen')],
     checks.map(({ item, holds }) => [
       t(`verify.${item}`),
-      holds === false ? html`<b>${mark(holds)}</b>` : mark(holds),
+      holds === false ? html`<b>${t(`verify.${heldKey(holds)}`)}</b>` : t(`verify.${heldKey(holds)}`),
       '',
     ]),
     'fill checks',
@@ -55,19 +53,8 @@ function prices({ t, money }: PaperContext, found: Verification): Markup {
   return html`${table(['', t('verify.shown'), t('verify.now')], [...rows, total], 'money')}${said !== false && html`<p>${said}</p>`}`;
 }
 
-function differences({ t }: PaperContext, { findings, figures }: Verification): Markup {
-  const all = [
-    ...findings.map(
-      ({ pair, level, message, change }) =>
-        `${t(`verify.${change}`)} ${t('verify.ofPair', { pair: pair + 1, level: t(`level.${level}`) })} ${message}`,
-    ),
-    ...figures.map(({ pair, eye, figure, shown, now }) => {
-      const told = (value: number | null) => (value === null ? '–' : millimetres(value));
-      const slots = { pair: pair + 1, eye: t(`eye.${eye}`), shown: told(shown), now: told(now) };
-      return `${t(`figure.${figure}`)}: ${t('verify.figure', slots)}`;
-    }),
-  ];
-  const { shown, more } = fitting(all, DIFFERENCE_LINES);
+function differences({ t }: PaperContext, found: Verification): Markup {
+  const { shown, more } = fitting(differenceTexts(t, found), DIFFERENCE_LINES);
   return (
     lines([...shown, ...(more > 0 ? [t('verify.more', { count: more })] : [])]) ??
     html`<p>${t('verify.sameFindings')}</p>`
@@ -77,12 +64,7 @@ function differences({ t }: PaperContext, { findings, figures }: Verification): 
 function calls({ t, job }: PaperContext, found: Verification): Markup {
   const { phone, email } = job.order.buyer;
   const to = [phone, email].filter((one) => one !== '').map((one) => shortened(one, 45));
-  const all = found.calls.map(({ pair, reason, message }) =>
-    [pair !== null && t('head.only', { pair: pair + 1 }), reason !== null && t(`call.${reason}`), message]
-      .filter((one) => one !== false && one !== '')
-      .join(' '),
-  );
-  const { shown, more } = fitting(all, CALL_LINES);
+  const { shown, more } = fitting(callTexts(t, found), CALL_LINES);
   const list = lines([...shown, ...(more > 0 ? [t('verify.more', { count: more })] : [])], 'boxes');
   return list === null
     ? html`<p>${t('verify.noCalls')}</p>`

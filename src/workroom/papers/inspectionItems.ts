@@ -1,18 +1,10 @@
 /** The tables of an inspection sheet: items of each lens with right and left side by side, then items of the pair. */
 import type { Inspection } from '../../optics/tolerance/inspect.ts';
 import type { InspectedItem } from '../../optics/tolerance/limit.ts';
-import { dioptres, millimetres } from '../figures.ts';
 import { html, type Markup, type Part } from '../markup.ts';
 import type { PaperContext } from './context.ts';
+import { figure, limitWords, outcomeText, unitKey } from './inspectionWords.ts';
 import { type Say, table } from './parts.ts';
-
-/** A figure of an item as its unit is written. */
-export function figure(value: number | null, { unit, item }: InspectedItem): string {
-  if (value === null) return '';
-  if (unit === 'degrees') return `${Math.round(value)}°`;
-  if (unit === 'D' && item !== 'warpage') return dioptres(value);
-  return millimetres(value);
-}
 
 /** The tables, with another one `beside` that of the pair. An empty sheet leaves the place for what is measured; its limits are those of a perfect pair. */
 export function itemTables(
@@ -49,9 +41,6 @@ function label(t: Say, item: InspectedItem | undefined): Part {
   return item === undefined ? null : html`${t(`item.${item.item}`)} <small>${t(unitKey(item))}</small>`;
 }
 
-/** Key of an item's unit. */
-export const unitKey = ({ unit }: InspectedItem): string => `unit.${unit.replaceAll(' ', '-')}`;
-
 const orderedCells = (t: Say, item: InspectedItem): readonly Part[] => [
   figure(item.ordered, item),
   limitText(t, item),
@@ -59,29 +48,13 @@ const orderedCells = (t: Say, item: InspectedItem): readonly Part[] => [
 
 /** Ordered, limit, measured and outcome; the decisive item stands out. */
 function filledCells(t: Say, item: InspectedItem, isDecisive: boolean): readonly Part[] {
-  const told = t(`outcome.${item.outcome.replaceAll(' ', '-')}`);
-  const outcome = item.deviation === null || item.deviation === 0 ? told : `${told}, ${deviation(item)}`;
+  const outcome = outcomeText(t, item);
   const strong = item.outcome === 'fail' || isDecisive;
   return [...orderedCells(t, item), figure(item.measured, item), strong ? html`<b>${outcome}</b>` : outcome];
 }
 
-/** A deviation, always with its sign. */
-function deviation(item: InspectedItem): string {
-  const text = figure(item.deviation, item);
-  return (item.deviation ?? 0) > 0 && !text.startsWith('+') ? `+${text}` : text;
-}
-
 /** The limit with the band that it is from, and whether it is from memory. */
-function limitText(t: Say, { limit, unit, band, basis }: InspectedItem): Part {
-  if (limit === null) return t('inspection.noLimit');
-  const size = unit === 'degrees' ? `±${limit}°` : `±${limit.toFixed(2)}`;
-  const mark = basis === 'from memory' && html` <em>${t('inspection.byMemory')}</em>`;
-  if (band === null || (band.over === null && band.upTo === Number.POSITIVE_INFINITY))
-    return html`${size}${mark}`;
-  const where = [
-    t(`quantity.${band.quantity.replaceAll(' ', '-')}`),
-    band.over !== null && t('inspection.over', { over: band.over }),
-    band.upTo !== Number.POSITIVE_INFINITY && t('inspection.upTo', { upTo: band.upTo }),
-  ];
-  return html`${size}${mark} <small>${where.filter((one) => one !== false).join(' ')}</small>`;
+function limitText(t: Say, item: InspectedItem): Part {
+  const { size, memory, band } = limitWords(t, item);
+  return html`${size}${memory !== '' && html` <em>${memory}</em>`}${band !== '' && html` <small>${band}</small>`}`;
 }

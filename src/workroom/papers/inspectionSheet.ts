@@ -1,11 +1,12 @@
 /** The inspection sheet: to be filled in at the bench, or filled with what was measured and how it came out. */
 import { inspectPair } from '../inspection/inspectPair.ts';
-import type { CureOf, PairInspection } from '../inspection/pairInspection.ts';
+import type { PairInspection } from '../inspection/pairInspection.ts';
 import { perfectPair } from '../inspection/perfect.ts';
 import { html, type Markup, shortened } from '../markup.ts';
 import type { PaperContext, PaperPair } from './context.ts';
-import { figure, itemTables, unitKey } from './inspectionItems.ts';
+import { itemTables } from './inspectionItems.ts';
 import { readings } from './inspectionReadings.ts';
+import { cureTexts, decisiveText, howRead, verdictKey } from './inspectionWords.ts';
 import { frameName } from './pairFacts.ts';
 import { facts, lines, part } from './parts.ts';
 import { type Paper, pairId, sheet } from './sheet.ts';
@@ -29,7 +30,7 @@ export function inspectionSheet(context: PaperContext, pair: PaperPair): Paper {
         ? html`<p>${t('noLens')}</p>`
         : html`${heading(context, pair, shown)}
 ${itemTables(context, shown, filled !== null, readings(context, pair))}
-${filled === null ? part(t('inspection.how'), html`<p class="key">${how(context, pair)}</p>`) : outcome(context, pair, filled)}
+${filled === null ? part(t('inspection.how'), html`<p class="key">${howRead(t, pair.judged)}</p>`) : outcome(context, pair, filled)}
 ${alignment(context, filled)}
 ${signature(context, filled)}`,
   });
@@ -52,32 +53,15 @@ function heading(context: PaperContext, pair: PaperPair, { profile, inspection }
 }
 
 function outcome({ t }: PaperContext, pair: PaperPair, found: PairInspection): Markup {
-  const { inspection, passed, cures, misaligned } = found;
-  const { decisive } = inspection;
-  const verdict = passed === null ? 'open' : passed ? 'passed' : 'failed';
-  const cut = pair.judged.situation.stock === null ? 'surfaced' : 'stock';
-  const cure = ({ item, cure, by }: CureOf) =>
-    t(cure === 'recut' ? `cure.recut-${cut}` : `cure.${cure}`, {
-      item: t(`item.${item.item}`),
-      eye: t(`eye.${item.eye}`),
-      by: by === null ? '' : figure(by, item).replace('+', ''),
-      unit: item.unit === 'degrees' ? '' : t(unitKey(item)),
-    });
+  const verdict = verdictKey(found);
+  const { items, alignment } = cureTexts(t, pair.judged, found);
+  const more = items.length - MOST_CURES;
   const told = [
-    ...cures.slice(0, MOST_CURES).map(cure),
-    ...(cures.length > MOST_CURES ? [t('ticket.more', { count: cures.length - MOST_CURES })] : []),
-    ...(misaligned.length > 0 ? [t('cure.alignment', { lines: misaligned.join(', ') })] : []),
+    ...items.slice(0, MOST_CURES),
+    ...(more > 0 ? [t('ticket.more', { count: more })] : []),
+    ...(alignment === null ? [] : [alignment]),
   ];
-  const by =
-    decisive && t('inspection.decisive', { item: t(`item.${decisive.item}`), eye: t(`eye.${decisive.eye}`) });
-  return html`<div class="verdict ${verdict}"><p><b>${t(`inspection.${verdict}`)}</b> ${by}</p>${lines(told)}</div>`;
-}
-
-/** Where each figure is read, by design. */
-function how({ t }: PaperContext, { judged }: PaperPair): string {
-  const { design, tint } = judged.situation;
-  const kind = design.corridor !== null ? 'progressive' : design.segment !== null ? 'bifocal' : 'single';
-  return [t(`how.${kind}`), t('how.any'), ...(tint?.polarised ? [t('how.polarised')] : [])].join(' ');
+  return html`<div class="verdict ${verdict}"><p><b>${t(`inspection.${verdict}`)}</b> ${decisiveText(t, found)}</p>${lines(told)}</div>`;
 }
 
 function alignment({ t, offer }: PaperContext, filled: PairInspection | null): Markup | null {
