@@ -2,6 +2,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { shopContent } from './src/catalogue/astro.ts';
 import { loadCatalogue } from './src/catalogue/load.ts';
+import { apart } from './src/commands/apart.ts';
 import { offlineWorkroom } from './src/commands/offlineWorkroom.ts';
 import { ownerPreview } from './src/pages/_preview/devOnly.ts';
 
@@ -24,7 +25,7 @@ export default defineConfig({
   // Its colours are inline styles, which the policy below refuses; no page shows code.
   markdown: { syntaxHighlight: false },
   // The worksheet's engine is built in parts, which only modules can be.
-  vite: { worker: { format: 'es' } },
+  vite: { worker: { format: 'es' }, plugins: [apart('src/islands/workroom')] },
   integrations: [shopContent(loadCatalogue), preact(), ownerPreview(), offlineWorkroom()],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },
 });

@@ -40,13 +40,9 @@ export function offlineWorker(worker: WorkerScope, name: string, files: readonly
   const kept = async (file: string) => (await worker.caches.open(name)).match(file);
 
   async function freshPage(request: Request): Promise<Response> {
-    try {
-      return await worker.fetch(request);
-    } catch (error) {
-      const known = await kept(page);
-      if (known === undefined) throw error;
-      return known;
-    }
+    const fresh = await worker.fetch(request).catch(() => null);
+    const known = fresh?.ok ? undefined : await kept(page);
+    return known ?? fresh ?? Response.error();
   }
 
   const keptPart = async (file: string, request: Request) => (await kept(file)) ?? worker.fetch(request);

@@ -31,7 +31,9 @@ export function filesOfPage(dist: string): readonly string[] {
 /** The worker's text for a built shop. */
 export function workerText(dist: string): string {
   const files = filesOfPage(dist);
-  const digest = createHash('sha256').update(String(offlineWorker)).update(readFileSync(join(dist, PAGE)));
+  const digest = createHash('sha256')
+    .update(String(offlineWorker))
+    .update(readFileSync(join(dist, PAGE)));
   for (const file of files.slice(1)) digest.update(readFileSync(join(dist, file)));
   const name = `bevelbook-workroom-${digest.digest('hex').slice(0, 16)}`;
   return `(${offlineWorker})(self, ${JSON.stringify(name)}, ${JSON.stringify(files)});\n`;

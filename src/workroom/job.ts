@@ -2,6 +2,8 @@
 import { showNumber } from '../order/number.ts';
 import type { Order, OrderPair, PrescriptionPaper } from '../order/order.ts';
 
+export { isOrderNumber, showNumber } from '../order/number.ts';
+
 export type JobPair = Pick<
   OrderPair,
   'wearer' | 'measuredBy' | 'measuredNote' | 'confirmed' | 'wornBaseCurveD'

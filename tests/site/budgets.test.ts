@@ -6,6 +6,8 @@ import { builtShop } from './server.ts';
 
 /** Thousand bytes, gzipped. */
 const budget = { scriptKb: 32, htmlKb: 35, cssKb: 12, dataKb: 25, laterPartKb: 25, sealingKb: 35 };
+/** The owner's page has the whole shop and every paper in it, so that it asks for nothing more: thousand bytes, gzipped. */
+const workroom = { page: 'workroom/index.html', scriptKb: 150, htmlKb: 65, cssKb: 14, partKb: 75 };
 
 const files = readdirSync(builtShop, { recursive: true, encoding: 'utf8' }).map((name) =>
   name.replaceAll('\\', '/'),
@@ -52,7 +54,7 @@ function scriptKb(html: string): number {
   return sum([...inline.map(([, text = '']) => kb(text)), ...[...scripts].map((name) => kb(read(name)))]);
 }
 
-const hasIsland = (html: string) => /<astro-island\b|id="(?:worksheet|list|basket)-root"/.test(html);
+const hasIsland = (html: string) => /<astro-island\b|id="(?:worksheet|list|basket|workroom)-root"/.test(html);
 const framePages = pages.filter((name) => /^frames\/.+\/index\.html$/.test(name));
 
 describe('a built page', () => {
@@ -88,7 +90,10 @@ describe('each page of a frame, gzipped', () => {
 
 describe('what pages load later', () => {
   it('is at most 25 kB a script, the sealing of orders 35 kB', () => {
-    const limit = (name: string) => (/seal/i.test(name) ? budget.sealingKb : budget.laterPartKb);
+    const limit = (name: string) => {
+      if (/\/workroom\./.test(name)) return workroom.partKb;
+      return read(name).includes('age-encryption.org/v1') ? budget.sealingKb : budget.laterPartKb;
+    };
     const over = files
       .filter((name) => name.endsWith('.js') && kb(read(name)) > limit(name))
       .map((name) => `${name}: ${kb(read(name)).toFixed(1)} kB`);
@@ -98,5 +103,15 @@ describe('what pages load later', () => {
   it('is at most 25 kB of shop data', () => {
     const data = files.filter((name) => /^shop-data\/.+\.json$/.test(name));
     expect(sum(data.map((name) => kb(read(name))))).toBeLessThanOrEqual(budget.dataKb);
+  });
+});
+
+describe("the workroom's page, gzipped", () => {
+  it.each([
+    ['HTML', workroom.htmlKb, kb],
+    ['script', workroom.scriptKb, scriptKb],
+    ['CSS', workroom.cssKb, (html: string) => sum(named(html, 'href', 'css').map((name) => kb(read(name))))],
+  ])('keeps its %s within %d kB', (_, limitKb, weigh) => {
+    expect(weigh(read(workroom.page))).toBeLessThanOrEqual(limitKb);
   });
 });

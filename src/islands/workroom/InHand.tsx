@@ -10,6 +10,7 @@ import {
   standing,
   troubles,
 } from '../../workroom/inHand.ts';
+import { showNumber } from '../../workroom/job.ts';
 import { useBench } from './useBench.ts';
 
 export function InHand() {
@@ -100,7 +101,7 @@ function JobLine({ job, lateDays }: { readonly job: Progress; readonly lateDays:
       ))}
       {held.length === 0 && (
         <p class="wr-job">
-          <b>{bench.orders.showNumber(job.number)}</b>
+          <b>{showNumber(job.number)}</b>
           <span>{t(waiting ? 'hand.sealed' : 'hand.noFile')}</span>
         </p>
       )}

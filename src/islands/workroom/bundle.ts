@@ -6,6 +6,7 @@
 import { isCivilDate } from '../../catalogue/civilDate.ts';
 import { JOB_STATES } from '../../catalogue/workroom.ts';
 import { type Progress, REMAKE_REASONS } from '../../workroom/inHand.ts';
+import { isOrderNumber } from '../../workroom/job.ts';
 import type { Orders } from './orders.ts';
 import type { Kept, KeptFile } from './shelf.ts';
 
@@ -18,7 +19,7 @@ const MOST_LINE_LETTERS = 28_000_000;
 const MOST_STEPS = 500;
 const EYES = ['right', 'left', 'both'];
 
-type Letters = Pick<Orders, 'toBase64' | 'fromBase64' | 'isOrderNumber' | 'isSealed' | 'sizeRefusal'>;
+type Letters = Pick<Orders, 'toBase64' | 'fromBase64' | 'isSealed' | 'sizeRefusal'>;
 
 /** The file. */
 export function writeBundle({ files, progress }: Kept, { toBase64 }: Pick<Letters, 'toBase64'>): Blob {
@@ -47,8 +48,7 @@ export async function readBundle(file: Blob, letters: Letters): Promise<Kept | n
       isFirst = false;
       continue;
     }
-    const [sealed, job] =
-      'sealed' in json ? [readFile(json, letters), null] : [null, readProgress(json, letters)];
+    const [sealed, job] = 'sealed' in json ? [readFile(json, letters), null] : [null, readProgress(json)];
     if (sealed !== null) files.push(sealed);
     else if (job !== null) progress.push(job);
     else return null;
@@ -102,10 +102,7 @@ function parse(line: string): Loose | null {
   }
 }
 
-function readFile(
-  { id, sealed }: Loose,
-  { fromBase64, isOrderNumber, isSealed, sizeRefusal }: Letters,
-): KeptFile | null {
+function readFile({ id, sealed }: Loose, { fromBase64, isSealed, sizeRefusal }: Letters): KeptFile | null {
   if (!isText(id, 21) || typeof sealed !== 'string' || !/^\d{12}(?:-[0-9a-f]{8})?$/.test(id)) return null;
   const bytes = fromBase64(sealed);
   const isFine =
@@ -114,7 +111,7 @@ function readFile(
 }
 
 /** Only the fields that are ours are taken over. */
-function readProgress(job: Loose, { isOrderNumber }: Letters): Progress | null {
+function readProgress(job: Loose): Progress | null {
   const { number, steps, remakes } = job;
   if (!isText(number, 12) || !isOrderNumber(number)) return null;
   if (!Array.isArray(steps) || !Array.isArray(remakes) || steps.length === 0) return null;

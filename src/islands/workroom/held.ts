@@ -1,9 +1,10 @@
 /** An order that is open, as the page holds it in memory, and what the shop answers to it now. */
+
+import type { Slots } from '../../catalogue/words.ts';
 import { type Job, jobOf, shownNumber, wearers } from '../../workroom/job.ts';
 import { type OpenedJob, openJob, type WorkroomOffer } from '../../workroom/openJob.ts';
 import { type Verification, verify } from '../../workroom/verify.ts';
-import type { BenchParts } from './benchState.ts';
-import type { ReadFile } from './orders.ts';
+import type { Orders, ReadFile } from './orders.ts';
 
 export interface Held {
   /** Order number; with a piece of the digest where another order has the same. */
@@ -24,11 +25,15 @@ export interface Held {
 export interface HeldAttachment {
   /** Index of the pair. */
   readonly pair: number;
-  readonly type: keyof BenchParts['orders']['attachmentEnds'];
+  readonly type: keyof Orders['attachmentEnds'];
   readonly base64: string;
 }
 
-interface Holding extends Pick<BenchParts, 'version' | 't' | 'offer'> {
+interface Holding {
+  readonly offer: WorkroomOffer;
+  /** Of the shop as it is now. */
+  readonly version: string;
+  readonly t: (key: string, slots?: Slots) => string;
   readonly id: string;
   readonly sealedBytes: Uint8Array | null;
 }

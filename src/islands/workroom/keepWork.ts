@@ -1,5 +1,6 @@
 /** Keeping work: on the browser's shelf by choice, and as one file to carry away and bring back. */
 import type { Progress } from '../../workroom/inHand.ts';
+import { showNumber } from '../../workroom/job.ts';
 import { type BenchParts, type BenchState, reasonOf } from './benchState.ts';
 import { readBundle, writeBundle } from './bundle.ts';
 import type { Kept, KeptFile } from './shelf.ts';
@@ -35,7 +36,7 @@ export function keepWork(parts: BenchParts, state: BenchState) {
   function take({ files, progress: jobs }: Kept): void {
     const here = new Set([...held.get(), ...waiting.get()].map(({ id }) => id));
     const fresh = files.filter(({ id }) => !here.has(id));
-    waiting.set([...waiting.get(), ...fresh.map((file) => ({ ...file, name: orders.showNumber(file.id) }))]);
+    waiting.set([...waiting.get(), ...fresh.map((file) => ({ ...file, name: showNumber(file.id) }))]);
     const records = new Map(progress.get().map((job) => [job.number, job]));
     for (const job of jobs) {
       const known = records.get(job.number);
@@ -90,7 +91,7 @@ export function keepWork(parts: BenchParts, state: BenchState) {
     const entries = Object.entries(state.drafts.get());
     state.drafts.set(Object.fromEntries(entries.filter(([id]) => !isOf({ id }))));
     chosen.set(null);
-    said.set(t('order.gone', { number: orders.showNumber(number) }));
+    said.set(t('order.gone', { number: showNumber(number) }));
   }
 
   /** Takes in an exported file; nothing of a file that is not whole. */

@@ -16,8 +16,6 @@ const plainName = (name: string): string => {
 /** Lets the page paint and answer between two files. */
 const breathe = () => new Promise((done) => setTimeout(done));
 
-export type OpenOrders = ReturnType<typeof openOrders>;
-
 /** What opens files and takes keys. */
 export function openOrders(parts: BenchParts, state: BenchState, { keep }: Pick<KeepWork, 'keep'>) {
   const { offer, orders, version, today, t } = parts;

@@ -3,13 +3,12 @@
  * is open, the page asks for nothing more.
  */
 export async function loadOrders() {
-  const [reading, refusals, keys, seals, sizes, numbers, letters, ends] = await Promise.all([
+  const [reading, refusals, keys, seals, sizes, letters, ends] = await Promise.all([
     import('../../order/readOrder.ts'),
     import('../../order/refusal.ts'),
     import('../../order/identities.ts'),
     import('../../order/seal.ts'),
     import('../../order/plainBytes.ts'),
-    import('../../order/number.ts'),
     import('../../order/base64.ts'),
     import('../../order/attachment.ts'),
     import('age-encryption'),
@@ -21,8 +20,6 @@ export async function loadOrders() {
     readIdentities: keys.readIdentities,
     isSealed: seals.isSealed,
     sizeRefusal: sizes.sizeRefusal,
-    isOrderNumber: numbers.isOrderNumber,
-    showNumber: numbers.showNumber,
     toBase64: letters.toBase64,
     fromBase64: letters.fromBase64,
     attachmentEnds: ends.ATTACHMENT_ENDS,

@@ -14,7 +14,6 @@ export const ORDER_FIELDS = [
   'carrier',
   'parcelNumber',
 ] as const;
-export const PAIR_FIELDS = ['markings', 'supplierRemark'] as const;
 export type OrderField = (typeof ORDER_FIELDS)[number];
 
 export interface PaperEntries {
@@ -30,7 +29,7 @@ export function readPaperEntries(
   currencyDigits: number,
 ): PaperEntries {
   const text = (field: string) => (draft[field] ?? '').trim();
-  const ofPairs = (field: (typeof PAIR_FIELDS)[number]) =>
+  const ofPairs = (field: 'markings' | 'supplierRemark') =>
     measured.map((_, at) => text(`${at}.${field}`) || null);
   const wrong: OrderField[] = [];
   const day = (field: OrderField) => {
