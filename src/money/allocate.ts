@@ -12,17 +12,33 @@ export function allocate(amountMinor: number, weights: readonly number[]): numbe
   if (amountMinor < 0) return allocate(-amountMinor, weights).map((part) => (part === 0 ? 0 : -part));
   if (weights.some((weight) => weight < 0))
     throw new RangeError(`A weight is below 0: ${weights.join(', ')}.`);
-  const whole = BigInt(sumMinor(weights));
+  const whole = sumMinor(weights);
   if (amountMinor === 0) return weights.map(() => 0);
-  if (whole === 0n) throw new RangeError(`Nothing to split ${amountMinor} over: every weight is 0.`);
+  if (whole === 0) throw new RangeError(`Nothing to split ${amountMinor} over: every weight is 0.`);
 
-  const exact = weights.map((weight) => BigInt(amountMinor) * BigInt(weight));
-  const parts = exact.map((product) => Number(product / whole));
+  const shares = weights.map((weight) => divided(amountMinor, weight, whole));
+  const parts = shares.map(({ part }) => part);
   const missing = amountMinor - sumMinor(parts);
+  if (missing === 0) return parts;
   // The sort is stable, so that equal remainders keep their order.
-  const byRemainder = exact
-    .map((product, place) => ({ place, remainder: Number(product % whole) }))
+  const byRemainder = shares
+    .map(({ remainder }, place) => ({ place, remainder }))
     .sort((a, b) => b.remainder - a.remainder);
   for (const { place } of byRemainder.slice(0, missing)) parts[place] = (parts[place] ?? 0) + 1;
   return parts;
+}
+
+/** amount x weight / whole, rounded down, and what is left over; exact for numbers of any size. */
+function divided(
+  amount: number,
+  weight: number,
+  whole: number,
+): { readonly part: number; readonly remainder: number } {
+  const product = amount * weight;
+  if (Number.isSafeInteger(product)) {
+    const remainder = product % whole;
+    return { part: (product - remainder) / whole, remainder };
+  }
+  const exact = BigInt(amount) * BigInt(weight);
+  return { part: Number(exact / BigInt(whole)), remainder: Number(exact % BigInt(whole)) };
 }

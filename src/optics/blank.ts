@@ -77,16 +77,22 @@ export function blankNeeded(question: BlankQuestion): BlankNeed {
 
 /** How a blank of `usedMm` covers the outline. */
 export function blankCover(question: BlankQuestion, usedMm: number): BlankCover {
-  const need = blankNeeded(question);
-  return { ...need, usedMm, spareMm: (usedMm - need.neededMm) / 2 };
+  return coverBy(blankNeeded(question), usedMm);
 }
 
 /** The smallest of the offered diameters that covers, or the largest where none does; null when none is offered. */
 export function chooseBlank(question: BlankQuestion, diametersMm: readonly number[]): BlankCover | null {
   if (diametersMm.length === 0) return null;
-  const { neededMm } = blankNeeded(question);
+  const need = blankNeeded(question);
+  const { neededMm } = need;
   // A diameter counts as enough within rounding of the last digit that is shown.
   const enough = diametersMm.filter((d) => d >= neededMm - 1e-6);
   const usedMm = enough.length > 0 ? Math.min(...enough) : Math.max(...diametersMm);
-  return blankCover(question, usedMm);
+  return coverBy(need, usedMm);
 }
+
+const coverBy = (need: BlankNeed, usedMm: number): BlankCover => ({
+  ...need,
+  usedMm,
+  spareMm: (usedMm - need.neededMm) / 2,
+});

@@ -19,30 +19,57 @@ export function polygonAreaMm2(corners: readonly Corner[]): number {
  * by each side of the region in turn (Sutherland and Hodgman), which is exact for any outline.
  */
 export function commonAreaMm2(outline: Outline, region: readonly Corner[]): number {
-  const { xMm, yMm } = keptOutline(outline);
-  let left: Corner[] = Array.from(xMm, (x, i) => [x, yMm[i] as number]);
+  let left: Polygon = keptOutline(outline);
   region.forEach((from, i) => {
-    const to = region[(i + 1) % region.length] as Corner;
-    left = cutBySide(left, from, to);
+    left = cutBySide(left, from, region[(i + 1) % region.length] as Corner);
   });
-  return left.length < 3 ? 0 : polygonAreaMm2(left);
+  const { xMm, yMm } = left;
+  if (xMm.length < 3) return 0;
+  let twice = 0;
+  for (let i = 0; i < xMm.length; i++) {
+    const next = i + 1 === xMm.length ? 0 : i + 1;
+    twice += (xMm[i] as number) * (yMm[next] as number) - (xMm[next] as number) * (yMm[i] as number);
+  }
+  return twice / 2;
 }
 
-/** The part of a polygon to the left of the line from `from` to `to`. */
-function cutBySide(corners: readonly Corner[], from: Corner, to: Corner): Corner[] {
-  const side = ([x, y]: Corner) => (to[0] - from[0]) * (y - from[1]) - (to[1] - from[1]) * (x - from[0]);
-  const kept: Corner[] = [];
-  corners.forEach((here, i) => {
-    const next = corners[(i + 1) % corners.length] as Corner;
-    const a = side(here);
-    const b = side(next);
-    if (a >= 0) kept.push(here);
+/** Two lists of numbers: a list of corners each would be made anew for every side of a region of many. */
+interface Polygon {
+  readonly xMm: ArrayLike<number>;
+  readonly yMm: ArrayLike<number>;
+}
+
+/** The part of a polygon to the left of the line from `from` to `to`; the same one where that is all of it. */
+function cutBySide(polygon: Polygon, from: Corner, to: Corner): Polygon {
+  const { xMm, yMm } = polygon;
+  const [fromX, fromY] = from;
+  const dx = to[0] - fromX;
+  const dy = to[1] - fromY;
+  const side = (i: number) => dx * ((yMm[i] as number) - fromY) - dy * ((xMm[i] as number) - fromX);
+  const count = xMm.length;
+  let first = 0;
+  while (first < count && side(first) >= 0) first++;
+  if (first === count) return polygon;
+  const x: number[] = [];
+  const y: number[] = [];
+  let b = side(0);
+  for (let i = 0; i < count; i++) {
+    const next = i + 1 === count ? 0 : i + 1;
+    const a = b;
+    b = side(next);
+    const hereX = xMm[i] as number;
+    const hereY = yMm[i] as number;
+    if (a >= 0) {
+      x.push(hereX);
+      y.push(hereY);
+    }
     if (a >= 0 !== b >= 0) {
       const t = a / (a - b);
-      kept.push([here[0] + t * (next[0] - here[0]), here[1] + t * (next[1] - here[1])]);
+      x.push(hereX + t * ((xMm[next] as number) - hereX));
+      y.push(hereY + t * ((yMm[next] as number) - hereY));
     }
-  });
-  return kept;
+  }
+  return { xMm: x, yMm: y };
 }
 
 /** The leftmost and rightmost crossing of an outline with the horizontal at `yMm`; null where it misses. */

@@ -59,7 +59,7 @@ const FAMILY: Record<OutlineFamily, { readonly least: number; readonly most: num
     hexagon: { least: 12, most: 26, warp: plain },
   };
 
-/** The family's curve at a squareness from 0 to 1, counter-clockwise, not yet scaled to the box. */
+/** The family's curve at a squareness from 0 to 1, counter-clockwise, not yet scaled to the box; points by fours. */
 export function familyCurve(family: OutlineFamily, squareness: number, points: number): OutlinePoints {
   const xMm = new Float64Array(points);
   const yMm = new Float64Array(points);
@@ -69,17 +69,35 @@ export function familyCurve(family: OutlineFamily, squareness: number, points: n
   // Half the length of the hexagon's flat top is this share of half its width.
   const slant = 1 - (0.5 + 0.45 * squareness);
   const { cos, sin } = directions(points);
+  const radii = quarterRadii(family === 'hexagon' ? slant : null, p, points);
   for (let i = 0; i < points; i++) {
-    const c = cos[i] as number;
-    const s = sin[i] as number;
-    const sides =
-      family === 'hexagon'
-        ? Math.abs(s) ** p + Math.abs(c + slant * s) ** p + Math.abs(c - slant * s) ** p
-        : Math.abs(c) ** p + Math.abs(s) ** p;
-    const r = sides ** (-1 / p);
-    const [x, y] = warp(r * c, r * s, strength);
+    const r = radii[toQuarter(i, points)] as number;
+    const [x, y] = warp(r * (cos[i] as number), r * (sin[i] as number), strength);
     xMm[i] = x;
     yMm[i] = y;
   }
   return { xMm, yMm };
+}
+
+/** Radii in the first quarter, its ends included: before it is bent, a curve is the same in all four. */
+function quarterRadii(slant: number | null, p: number, points: number): Float64Array {
+  const { cos, sin } = directions(points);
+  const radii = new Float64Array(Math.floor(points / 4) + 1);
+  for (let i = 0; i < radii.length; i++) {
+    const c = cos[i] as number;
+    const s = sin[i] as number;
+    const sides =
+      slant === null
+        ? Math.abs(c) ** p + Math.abs(s) ** p
+        : Math.abs(s) ** p + Math.abs(c + slant * s) ** p + Math.abs(c - slant * s) ** p;
+    radii[i] = sides ** (-1 / p);
+  }
+  return radii;
+}
+
+/** The direction of the first quarter that mirrors the i-th of `points`. */
+function toQuarter(i: number, points: number): number {
+  const half = points / 2;
+  const inHalf = i > half ? points - i : i;
+  return inHalf > half / 2 ? half - inHalf : inHalf;
 }

@@ -6,6 +6,7 @@
 import { familyCurve, type OutlineFamily } from './familyCurve.ts';
 import { box, type OutlinePoints } from './outline.ts';
 import { outlineFromPoints } from './outlineShape.ts';
+import { type Measure, solveRising } from './solveRising.ts';
 import type { Outline } from './types.ts';
 
 export { OUTLINE_FAMILIES, type OutlineFamily } from './familyCurve.ts';
@@ -31,12 +32,18 @@ export type FitResult =
 const ROUGH = 360;
 const FINE = 1440;
 
-const least = (list: Float64Array) => list.reduce((a, b) => Math.min(a, b));
-const most = (list: Float64Array) => list.reduce((a, b) => Math.max(a, b));
-
 /** How a curve is stretched to a box of A by B. */
 function stretch({ xMm, yMm }: OutlinePoints, aMm: number, bMm: number) {
-  const [loX, hiX, loY, hiY] = [least(xMm), most(xMm), least(yMm), most(yMm)];
+  let [loX, hiX] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  let [loY, hiY] = [loX, hiX];
+  for (let i = 0; i < xMm.length; i++) {
+    const x = xMm[i] as number;
+    const y = yMm[i] as number;
+    if (x < loX) loX = x;
+    if (x > hiX) hiX = x;
+    if (y < loY) loY = y;
+    if (y > hiY) hiY = y;
+  }
   return {
     midX: (loX + hiX) / 2,
     midY: (loY + hiY) / 2,
@@ -48,12 +55,14 @@ function stretch({ xMm, yMm }: OutlinePoints, aMm: number, bMm: number) {
 /** ED of the stretched curve by its points alone: a hair small, but quick. */
 function roughEdMm(raw: OutlinePoints, aMm: number, bMm: number): number {
   const { midX, midY, scaleX, scaleY } = stretch(raw, aMm, bMm);
-  let farthest = 0;
-  raw.xMm.forEach((x, i) => {
-    const r = Math.hypot((x - midX) * scaleX, ((raw.yMm[i] as number) - midY) * scaleY);
-    farthest = Math.max(farthest, r);
-  });
-  return 2 * farthest;
+  let farthest2 = 0;
+  for (let i = 0; i < raw.xMm.length; i++) {
+    const x = ((raw.xMm[i] as number) - midX) * scaleX;
+    const y = ((raw.yMm[i] as number) - midY) * scaleY;
+    const r2 = x * x + y * y;
+    if (r2 > farthest2) farthest2 = r2;
+  }
+  return 2 * Math.sqrt(farthest2);
 }
 
 /** The curve stretched to a box of A by B and sampled from the boxed centre. */
@@ -86,7 +95,7 @@ export function fitFamily(family: OutlineFamily, size: BoxedSize): FitResult {
   if (!(aMm > 0 && bMm > 0 && edMm > 0 && aMm < 200 && bMm < 200 && edMm < 400)) {
     return { ok: false, reason: 'size-not-positive', leastEdMm: Number.NaN, mostEdMm: Number.NaN };
   }
-  const rough = (squareness: number) => roughEdMm(familyCurve(family, squareness, ROUGH), aMm, bMm);
+  const rough = kept((squareness) => roughEdMm(familyCurve(family, squareness, ROUGH), aMm, bMm));
   const at = (squareness: number) => sampled(familyCurve(family, squareness, FINE), aMm, bMm);
   // Only near an end of the range does it take the sampled shape to tell whether the ED is reached.
   if (edMm < rough(0) + 0.1 || edMm > rough(1) - 0.1) {
@@ -97,22 +106,23 @@ export function fitFamily(family: OutlineFamily, size: BoxedSize): FitResult {
   }
   // The rough measure is off by the same hair at neighbouring shapes, so it is solved for a corrected aim.
   let aimMm = edMm;
-  let outline = at(solve(rough, aimMm));
+  let outline = at(solveRising(rough, aimMm));
   for (let pass = 0; pass < 4 && Math.abs(box(outline).edMm - edMm) > 1e-3; pass++) {
     aimMm += edMm - box(outline).edMm;
-    outline = at(solve(rough, aimMm));
+    outline = at(solveRising(rough, aimMm));
   }
   return { ok: true, outline };
 }
 
-/** The squareness from 0 to 1 at which a rising measure reaches the aim, or the nearer end. */
-function solve(measure: (squareness: number) => number, aim: number): number {
-  let low = 0;
-  let high = 1;
-  for (let pass = 0; pass < 24; pass++) {
-    const middle = (low + high) / 2;
-    if (measure(middle) < aim) low = middle;
-    else high = middle;
-  }
-  return (low + high) / 2;
+/** A measure that is asked again and again at the same places, those at the ends above all. */
+function kept(measure: Measure): Measure {
+  const known = new Map<number, number>();
+  return (squareness) => {
+    let found = known.get(squareness);
+    if (found === undefined) {
+      found = measure(squareness);
+      known.set(squareness, found);
+    }
+    return found;
+  };
 }

@@ -5,7 +5,7 @@
  */
 import type { Demand } from './centreThickness.ts';
 import type { LensToMake } from './lensToMake.ts';
-import { inside } from './outline.ts';
+import { directions, inside } from './outline.ts';
 import { rise, type ThicknessField } from './thicknessField.ts';
 import type { PointMm } from './types.ts';
 
@@ -66,13 +66,18 @@ export function opticalCentre(field: ThicknessField): PointMm | null {
 function scanned(lens: LensToMake, field: ThicknessField): Demand {
   const { radiiMm } = lens.outline;
   const n = radiiMm.length;
+  const { cos, sin } = directions(n);
   const at = (i: number, share: number): PointMm => {
     const r = (radiiMm[i] as number) * share;
-    return { xMm: r * Math.cos((2 * Math.PI * i) / n), yMm: r * Math.sin((2 * Math.PI * i) / n) };
+    return { xMm: r * (cos[i] as number), yMm: r * (sin[i] as number) };
   };
   const riseAt = (i: number, share: number) => {
-    const p = at(i, share);
-    return rise(field, p.xMm - lens.reference.xMm, p.yMm - lens.reference.yMm);
+    const r = (radiiMm[i] as number) * share;
+    return rise(
+      field,
+      r * (cos[i] as number) - lens.reference.xMm,
+      r * (sin[i] as number) - lens.reference.yMm,
+    );
   };
   let least = riseAt(0, 0);
   let ray = 0;

@@ -72,10 +72,49 @@ function rivalry(promotion: Promotion, used: readonly Promotion[]): Wording | nu
   return rival ? why('price.why.not-together', { title: promotion.title, other: rival.title }) : null;
 }
 
+/** One candidate tried on what is left. */
+interface Tried {
+  readonly promotion: Promotion;
+  /** What kept it from the order; null: nothing did. */
+  readonly refusal: Wording | null;
+  /** What it takes off; null: nothing. */
+  readonly cut: Goods | null;
+}
+
+const isEmpty = ({ pairs, shipping }: Goods): boolean =>
+  shipping === 0 && pairs.every(({ frame, lenses }) => frame + lenses === 0);
+
 /**
- * Tries the candidates in order, each once. `goods` is the order at list price with surcharges, before promotions:
- * least sums are compared with it. A promotion with nothing to take off is not used, and so keeps no other away.
+ * Tries the candidates in order, each once, and gives what is left to pay before tax. `goods` is the order at list
+ * price with surcharges, before promotions: least sums are compared with it. A promotion with nothing to take off is
+ * not used, and so keeps no other away.
  */
+export function leftAfter(
+  offer: Offer,
+  candidates: readonly Candidate[],
+  pairs: readonly PricedPair[],
+  goods: Goods,
+  tell?: (tried: Tried) => void,
+): Goods {
+  const accepted: Promotion[] = [];
+  const chosen = pairs.map(({ lenses }) => lenses);
+  let left = goods;
+  for (const candidate of candidates) {
+    const { promotion } = candidate;
+    const inScope = pairs.map((pair) => pairInScope(promotion.scope, pair));
+    const refusal = obstacle(candidate, goods, inScope) ?? rivalry(promotion, accepted);
+    const most = refusal ? null : cutOf(offer, promotion.gift, left, inScope, chosen);
+    const cut = most === null || isEmpty(most) ? null : most;
+    if (cut) {
+      left = without(left, cut);
+      accepted.push(promotion);
+    }
+    tell?.({ promotion, refusal, cut });
+  }
+  return left;
+}
+
+/** What `leftAfter` leaves, with the lines of each promotion that is used and a reason for each. */
 export function applyPromotions(
   offer: Offer,
   candidates: readonly Candidate[],
@@ -84,24 +123,11 @@ export function applyPromotions(
 ): Applied {
   const charges: Charge[] = [];
   const considered: Considered[] = [];
-  const accepted: Promotion[] = [];
-  const chosen = pairs.map(({ lenses }) => lenses);
-  let left = goods;
-  for (const candidate of candidates) {
-    const { promotion } = candidate;
-    const inScope = pairs.map((pair) => pairInScope(promotion.scope, pair));
-    const refusal = obstacle(candidate, goods, inScope) ?? rivalry(promotion, accepted);
-    const cut = refusal ? null : cutOf(offer, promotion.gift, left, inScope, chosen);
-    const lines = cut ? linesOf(promotion, cut) : [];
-    const used = lines.length > 0;
-    if (cut && used) {
-      left = without(left, cut);
-      charges.push(...lines);
-      accepted.push(promotion);
-    }
-    const reason =
-      refusal ?? why(used ? 'price.why.used' : 'price.why.nothing-left', { title: promotion.title });
-    considered.push({ promotion, used, why: reason });
-  }
+  const left = leftAfter(offer, candidates, pairs, goods, ({ promotion, refusal, cut }) => {
+    if (cut) charges.push(...linesOf(promotion, cut));
+    const outcome = cut ? 'price.why.used' : 'price.why.nothing-left';
+    const reason = refusal ?? why(outcome, { title: promotion.title });
+    considered.push({ promotion, used: cut !== null, why: reason });
+  });
   return { charges, considered, left };
 }

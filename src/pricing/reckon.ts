@@ -5,8 +5,8 @@ import { type Charge, chargesTotal } from './charge.ts';
 import { goodsTotal } from './goods.ts';
 import { listCharges, listSums } from './listPrice.ts';
 import type { PricedPair } from './pair.ts';
-import { applyPromotions, type Considered } from './promotions.ts';
-import { taxCharges } from './tax.ts';
+import { applyPromotions, type Considered, leftAfter } from './promotions.ts';
+import { taxCharges, taxTotal } from './tax.ts';
 import type { Terms } from './terms.ts';
 
 export interface Reckoning {
@@ -18,8 +18,8 @@ export interface Reckoning {
 /** The sum of a reckoning, minor units, without its lines; equal to the total of `reckon`, which a law holds. */
 export function reckonTotal(offer: Offer, terms: Terms, pairs: readonly PricedPair[]): number {
   const goods = { pairs: pairs.map(listSums), shipping: terms.shipping.amountMinor };
-  const { left } = applyPromotions(offer, terms.candidates, pairs, goods);
-  return sumMinor([goodsTotal(left), left.shipping, chargesTotal(taxCharges(terms, left))]);
+  const left = leftAfter(offer, terms.candidates, pairs, goods);
+  return sumMinor([goodsTotal(left), left.shipping, taxTotal(terms, left)]);
 }
 
 /** Prices the pairs on the terms. Shipping that a promotion gives away stays a line, with its credit before it. */

@@ -1,3 +1,4 @@
+import type { TaxRate } from '../catalogue/shop.ts';
 import { sumMinor } from '../money/minor.ts';
 import { shareOf } from '../money/share.ts';
 import type { Charge } from './charge.ts';
@@ -14,15 +15,26 @@ export function taxCharges({ taxes, exemption }: Terms, left: Goods): Charge[] {
     const slots = { label: exemption.label, reason: exemption.reason };
     return [{ kind: 'tax', pair: null, label: { key: 'price.tax-exempt', slots }, amountMinor: 0, source }];
   }
-  const parts = {
-    frame: sumMinor(left.pairs.map(({ frame }) => frame)),
-    lenses: sumMinor(left.pairs.map(({ lenses }) => lenses)),
-    shipping: left.shipping,
-  };
   return taxes.map(({ label, ratePpm, on }) => {
-    const base = sumMinor([...new Set(on)].map((part) => parts[part]));
+    const base = taxable(on, left);
     const slots = { label, rate: { ppm: ratePpm }, base: { minor: base } };
     const amountMinor = shareOf(base, ratePpm);
     return { kind: 'tax', pair: null, label: { key: 'price.tax', slots }, amountMinor, source };
   });
+}
+
+/** The sum of those lines, minor units, without writing one. */
+export function taxTotal({ taxes, exemption }: Terms, left: Goods): number {
+  if (exemption) return 0;
+  let total = 0;
+  for (const { ratePpm, on } of taxes) total = sumMinor([total, shareOf(taxable(on, left), ratePpm)]);
+  return total;
+}
+
+/** Sum of the parts that a rate names, minor units. */
+function taxable(on: TaxRate['on'], { pairs, shipping }: Goods): number {
+  const [frame, lenses] = [on.includes('frame'), on.includes('lenses')];
+  let sum = on.includes('shipping') ? shipping : 0;
+  for (const pair of pairs) sum = sumMinor([sum, frame ? pair.frame : 0, lenses ? pair.lenses : 0]);
+  return sum;
 }

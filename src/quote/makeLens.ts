@@ -4,7 +4,7 @@ import { type FinishedLens, finishLens } from '../optics/finishedLens.ts';
 import type { HoleLimit, LensRefusal as OpticsRefusal } from '../optics/lensToMake.ts';
 import type { PowerProfile } from '../optics/powerProfile.ts';
 import { nasalSign } from '../optics/prismBase.ts';
-import { surfacedBlank } from '../optics/surfacedBlank.ts';
+import { movedCentre } from '../optics/surfacedBlank.ts';
 import type { PointMm, PrismVector } from '../optics/types.ts';
 import { round1, round2 } from '../rules/round.ts';
 import type { BlankSituation, LensRefusal, LensSituation } from '../rules/situation.ts';
@@ -115,13 +115,13 @@ function coverOf(pair: PairJob, lens: LensJob, { kind, diametersMm }: BlankToCut
  * Where the reference point lies from the middle of a surfaced blank: a progressive has it from its maker, a segment
  * its own place, and the optical centre of single vision is moved as far as the laboratory allows.
  */
-function offsetOf({ material, design, habits }: PairJob, { eye, outline, reference }: LensJob): PointMm {
+function offsetOf({ material, design }: PairJob, { eye, outline, reference }: LensJob): PointMm {
   const surfaced = material.surfaced;
   if (surfaced === null) return { xMm: 0, yMm: 0 };
   const nasal = nasalSign(eye);
   if (design.segment !== null) return { xMm: nasal * design.segment.blankInsetMm, yMm: 0 };
   if (design.corridor !== null) return { xMm: nasal * surfaced.referenceInMm, yMm: surfaced.referenceUpMm };
-  return surfacedBlank(outline, reference, surfaced.mostMoveMm, habits.blankAllowanceMm).movedCentre;
+  return movedCentre(outline, reference, surfaced.mostMoveMm);
 }
 
 function shown(
