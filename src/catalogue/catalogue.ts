@@ -3,6 +3,7 @@ import type { Coating } from './coating.ts';
 import type { Design } from './design.ts';
 import type { Frame, ListedFrame } from './frame.ts';
 import type { Material } from './material.ts';
+import type { PriceHabits } from './priceHabits.ts';
 import type { Promotion } from './promotion.ts';
 import type { Shop } from './shop.ts';
 import type { Tint } from './tint.ts';
@@ -47,4 +48,6 @@ export interface Catalogue extends Offer {
   readonly pages: readonly Page[];
   /** For the owner's side alone: never part of what a shopper's browser gets. */
   readonly workroom: Workroom;
+  /** For the owner's side alone, as the workroom is. */
+  readonly priceHabits: PriceHabits;
 }

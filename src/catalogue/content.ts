@@ -6,6 +6,7 @@ import type { Design } from './design.ts';
 import type { ContentFault } from './fault.ts';
 import type { FrameSize, ListedFrame } from './frame.ts';
 import type { Material, StockBlanks } from './material.ts';
+import type { PriceHabits } from './priceHabits.ts';
 import type { Promotion } from './promotion.ts';
 import type { Entry, Origin } from './reading/origin.ts';
 import type { PictureFile } from './reading/pictureKind.ts';
@@ -47,6 +48,7 @@ export type AuthoredFrame = Omit<Authored<ListedFrame>, 'sizes'> & {
 export type AuthoredShop = Omit<Shop, 'currencyDigits'> & {
   readonly collections: readonly Collection[];
   readonly workroom: Workroom;
+  readonly prices: PriceHabits;
 };
 export type AuthoredPage = Omit<Page, 'slug' | 'html'>;
 

@@ -10,6 +10,7 @@ import { checkFormerIds } from './checks/formerIds.ts';
 import { checkFrames } from './checks/frames.ts';
 import { checkLenses } from './checks/lenses.ts';
 import { checkPictures } from './checks/pictures.ts';
+import { checkPrices } from './checks/prices.ts';
 import { checkPromotions } from './checks/promotions.ts';
 import { checkReferences } from './checks/references.ts';
 import { checkShop } from './checks/shop.ts';
@@ -32,6 +33,7 @@ const CHECKS = [
   checkFiles,
   checkShop,
   checkWorkroom,
+  checkPrices,
   checkReferences,
   checkDuplicates,
   checkFrames,
@@ -51,7 +53,7 @@ export function readCatalogue(files: readonly SourceFile[], root = 'content'): R
   const faults = [...readFaults, ...CHECKS.flatMap((check) => check(content)), ...outlines.faults];
   const shop = content.shop?.value;
   if (faults.length > 0 || !shop) return { ok: false, faults: faults.toSorted(compareFaults) };
-  const { collections, workroom, ...rest } = shop;
+  const { collections, workroom, prices, ...rest } = shop;
   const words = content.words.filter(({ language }) => language === shop.language);
   return {
     ok: true,
@@ -59,6 +61,7 @@ export function readCatalogue(files: readonly SourceFile[], root = 'content'): R
       shop: { ...rest, currencyDigits: currencyDigits(shop.currency) ?? 2 },
       collections,
       workroom,
+      priceHabits: prices,
       frames: resolveFrames(content, outlines.byFrame),
       ...resolveOptions(content),
       promotions: resolvePromotions(content),

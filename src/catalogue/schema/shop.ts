@@ -16,6 +16,7 @@ import {
 } from './fields.ts';
 import { percent } from './money.ts';
 import { orderTerms } from './orderTerms.ts';
+import { priceHabitsSchema } from './priceHabits.ts';
 import { workroomSchema } from './workroom.ts';
 
 const PLACE = /^(?:[A-Z]{2}(?:-[A-Z0-9]{1,3})?|\*)$/;
@@ -179,6 +180,10 @@ export function shopSchema(money: MoneyFields) {
     ),
     order: about('How orders come in.', orderTerms()),
     workroom: about('How the workroom works. Everything in it may be left out.', workroomSchema()),
+    prices: about(
+      'What npm run prices holds prices to; never published. Everything in it may be left out.',
+      priceHabitsSchema(money),
+    ),
     ownFrame: about(
       'Whether lenses are offered for a frame that the shopper already has. Default no.',
       orElse(flag(), false),
