@@ -9,6 +9,7 @@ import { parseArgs } from 'node:util';
 import { civilDateAt, isCivilDate } from '../catalogue/civilDate.ts';
 import { loadCatalogue } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
+import { wordFaults } from '../quote/wordFaults.ts';
 import { readCosts } from './prices/costs.ts';
 import { csvOf } from './prices/csv.ts';
 import { pastShop } from './prices/pastShop.ts';
@@ -56,6 +57,13 @@ if (asked !== undefined && !isCivilDate(asked))
 const loaded = loadCatalogue(folder);
 if (!loaded.ok) refuse(printFaults(loaded.faults));
 const { catalogue } = loaded;
+const unsaid = wordFaults(catalogue.words);
+if (unsaid.length > 0)
+  refuse(
+    ...unsaid.map(
+      ({ key, message, expected }) => `${folder}/words: ${key}: ${message}\n  expected: ${expected}`,
+    ),
+  );
 const { timeZone } = catalogue.shop;
 const costs = readCosts(costsFile ?? join(dirname(folder), 'costs.yaml'), catalogue);
 if (!costs.ok) refuse(printFaults(costs.faults));

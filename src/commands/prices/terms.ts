@@ -33,7 +33,12 @@ function taxes({ shop }: Catalogue): Map<string, string> {
   );
 }
 
-const plain = ({ story: _, ...rest }: Promotion) => JSON.stringify(rest);
+/** Fields of a promotion that differ, its text apart. */
+function fieldsChanged(was: Promotion, is: Promotion): string[] {
+  const fields = Object.keys(is) as (keyof Promotion)[];
+  const differs = (field: keyof Promotion) => JSON.stringify(was[field]) !== JSON.stringify(is[field]);
+  return fields.filter((field) => field !== 'story' && differs(field));
+}
 
 function promotionTerms(old: readonly Promotion[], now: readonly Promotion[]): Term[] {
   const of = (id: string) => `promotions/${id}`;
@@ -42,9 +47,10 @@ function promotionTerms(old: readonly Promotion[], now: readonly Promotion[]): T
     const was = before.get(one.id);
     before.delete(one.id);
     if (was === undefined) return [{ change: 'new', source: of(one.id), what: one.sentence }];
-    if (plain(was) === plain(one)) return [];
-    const what = was.sentence === one.sentence ? one.sentence : `${was.sentence} → ${one.sentence}`;
-    return [{ change: 'changed', source: of(one.id), what }];
+    const changed = fieldsChanged(was, one);
+    if (changed.length === 0) return [];
+    const sentence = was.sentence === one.sentence ? one.sentence : `${was.sentence} → ${one.sentence}`;
+    return [{ change: 'changed', source: of(one.id), what: `${sentence}: ${changed.join(', ')}` }];
   });
   return [
     ...found,
