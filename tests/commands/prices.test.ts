@@ -114,7 +114,7 @@ describe('npm run prices', () => {
     expect(before.out).toMatch(/would sell under cost.*\n.*\n.*dunlin \S+ mudflat/);
     git(['add', 'costs.yaml'], '');
     expect(prices().error).toContain('costs.yaml is committed');
-    writeFileSync(costs, 'frames:\n  dunlinn: "20"\n');
+    writeFileSync(costs, 'frames:\n  dunlinn: "20.00"\n');
     expect(prices().error).toContain('Did you mean "dunlin"?');
     git(['rm', '-q', '-f', '--cached', 'costs.yaml'], '');
     rmSync(costs);

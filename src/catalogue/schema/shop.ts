@@ -180,10 +180,7 @@ export function shopSchema(money: MoneyFields) {
     ),
     order: about('How orders come in.', orderTerms()),
     workroom: about('How the workroom works. Everything in it may be left out.', workroomSchema()),
-    prices: about(
-      'What npm run prices holds prices to; never published. Everything in it may be left out.',
-      priceHabitsSchema(money),
-    ),
+    prices: about('What npm run prices holds prices to; never published.', priceHabitsSchema(money)),
     ownFrame: about(
       'Whether lenses are offered for a frame that the shopper already has. Default no.',
       orElse(flag(), false),
