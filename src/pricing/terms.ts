@@ -43,7 +43,10 @@ function outOfDate({ title, starts, ends }: Promotion, date: string): Wording | 
 }
 
 /** The promotions that this order may try, in declared order: those without a code, and those whose code was typed. */
-function candidatesFor(promotions: readonly Promotion[], { codes, date }: Asked): Candidate[] {
+export function candidatesFor(
+  promotions: readonly Promotion[],
+  { codes, date }: Pick<Asked, 'codes' | 'date'>,
+): Candidate[] {
   return promotions
     .filter(({ code }) => code === null || codes.some((typed) => sameCode(typed, code)))
     .map((promotion) => ({ promotion, outOfDate: outOfDate(promotion, date) }));

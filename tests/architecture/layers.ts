@@ -22,8 +22,9 @@ export const mayImport: Readonly<Record<string, readonly string[]>> = {
   configurator: engine,
   components: [...engine, 'workroom', 'styles'],
   islands: [...shown, 'configurator'],
-  layouts: [...shown, 'islands'],
-  pages: [...shown, 'islands', 'layouts', 'order', 'configurator'],
+  publishing: [...engine, 'components'],
+  layouts: [...shown, 'islands', 'publishing'],
+  pages: [...shown, 'islands', 'layouts', 'order', 'configurator', 'publishing'],
   commands: [...engine, 'order', 'workroom', 'configurator'],
   styles: [],
 };

@@ -1,0 +1,24 @@
+/** In which measurements a related frame differs, in words. */
+import type { Related } from './relatedFrames.ts';
+import { figure, list, t } from './shopWords.ts';
+
+const MEASURES = [
+  ['a', 'aMm'],
+  ['b', 'bMm'],
+  ['dbl', 'dblMm'],
+  ['ed', 'edMm'],
+] as const;
+
+/** Differences of its nearest size from that of the frame, signed, to 0.1 mm. */
+export function relatedNote({ size, own }: Related): string {
+  const differences = MEASURES.flatMap(([key, field]) => {
+    const mm = Math.round(10 * (size[field] - own[field])) / 10;
+    return mm === 0 ? [] : [t(`related.${key}`, { mm: signed(mm) })];
+  });
+  if (differences.length === 0) return t('related.same', { size: size.id });
+  return t('related.differs', { size: size.id, own: own.id, differences: list(differences) });
+}
+
+function signed(mm: number): string {
+  return `${mm > 0 ? '+' : '−'}${figure(Math.abs(mm), 1)}`;
+}

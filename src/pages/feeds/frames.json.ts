@@ -1,0 +1,21 @@
+/** All frames as a JSON Feed. */
+import { catalogue } from 'virtual:bevelbook/catalogue';
+import type { APIRoute } from 'astro';
+import { builtOn, t } from '../../components/shopWords.ts';
+import { absolute, framePicture } from '../../publishing/addresses.ts';
+import { productFeed } from '../../publishing/productFeed.ts';
+
+export const GET: APIRoute = ({ url }) => {
+  const text = productFeed(
+    catalogue,
+    builtOn,
+    t('feed.products.description', { shop: catalogue.shop.name }),
+    {
+      self: absolute(url.pathname),
+      home: absolute('/'),
+      frame: ({ id }) => absolute(`/frames/${id}/`),
+      image: (frame) => absolute(framePicture(frame)),
+    },
+  );
+  return new Response(text, { headers: { 'content-type': 'application/feed+json' } });
+};

@@ -1,0 +1,122 @@
+/** What the built shop tells other programs: sitemap, feeds, structured data, pictures for links; and no other site. */
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { builtShop } from './server.ts';
+
+const reading = loadCatalogue('content');
+if (!reading.ok) throw new Error('The demo has faults.');
+const { shop, frames } = reading.catalogue;
+
+const files = readdirSync(builtShop, { recursive: true, encoding: 'utf8' }).map((name) =>
+  name.replaceAll('\\', '/'),
+);
+const read = (name: string) => readFileSync(`${builtShop}/${name}`, 'utf8');
+const pages = files.filter((name) => name.endsWith('.html')).map((name) => ({ name, html: read(name) }));
+const matchAll = (text: string, form: RegExp) => [...text.matchAll(form)].map(([, found = '']) => found);
+
+/** The file that an address of the site leads to, without the slash at its start. */
+function fileOf(address: string): string {
+  const path = address.slice(shop.address.length + 1);
+  return path === '' || path.endsWith('/') ? `${path}index.html` : path;
+}
+
+describe('the sitemap', () => {
+  it('lists each page that does not ask to be left out, by its canonical address, once', () => {
+    const listed = matchAll(read('sitemap.xml'), /<loc>([^<]+)<\/loc>/g);
+    const canonical = pages
+      .filter(({ html }) => !html.includes('content="noindex"'))
+      .map(({ html }) => matchAll(html, /<link rel="canonical" href="([^"]+)"/g).join());
+    expect(listed.toSorted()).toEqual(canonical.toSorted());
+    expect(listed.filter((address) => !files.includes(fileOf(address)))).toEqual([]);
+  });
+
+  it('is named for robots', () => {
+    expect(read('robots.txt')).toContain(`Sitemap: ${shop.address}/sitemap.xml`);
+  });
+});
+
+describe('the built shop', () => {
+  it('names no other site in any attribute: nothing of a visit is told to anyone', () => {
+    const outside = pages.flatMap(({ name, html }) => {
+      const data = /(<script\b[^>]*application\/(?:ld\+)?json[^>]*>)[\s\S]*?<\/script>/g;
+      const values = matchAll(html.replace(data, '$1'), /\s[a-z:-]+="((?:https?:)?\/\/[^"]*)"/gi);
+      // Names of XML vocabularies are no addresses to fetch.
+      return values
+        .filter((value) => !value.startsWith(`${shop.address}/`) && !value.startsWith('http://www.w3.org/'))
+        .map((value) => `${name}: ${value}`);
+    });
+    expect(outside).toEqual([]);
+  });
+
+  it('gives its own address only in what is told to other programs', () => {
+    const own = new RegExp(`<[^>]*"${shop.address}[^>]*>`, 'g');
+    const said = pages.flatMap(({ html }) => html.match(own) ?? []);
+    const other = said.filter(
+      (tag) => !/^<(?:link rel="(?:canonical|alternate)"|meta property="og:)/.test(tag),
+    );
+    expect(other).toEqual([]);
+  });
+
+  it('loads nothing from elsewhere in styles and scripts', () => {
+    const faults = files
+      .filter((name) => /\.(?:css|js)$/.test(name))
+      .flatMap((name) =>
+        (read(name).match(/url\(\s*["']?(?:https?:)?\/\/|(?:fetch|import)\(\s*["'`]https?:/g) ?? []).map(
+          (f) => `${name}: ${f}`,
+        ),
+      );
+    expect(faults).toEqual([]);
+  });
+});
+
+describe('structured data', () => {
+  const things = (html: string) =>
+    matchAll(html, /<script type="application\/ld\+json">([\s\S]*?)<\/script>/g).flatMap(
+      (text) => JSON.parse(text)['@graph'] as Record<string, unknown>[],
+    );
+
+  it('is on the page of every frame, with its place and prices that the page shows', () => {
+    for (const { id } of frames) {
+      const { html } = pages.find(({ name }) => name === `frames/${id}/index.html`) ?? { html: '' };
+      const types = things(html).map((thing) => thing['@type']);
+      expect(types).toEqual(['ProductGroup', 'BreadcrumbList']);
+    }
+  });
+
+  it('names the shop at home', () => {
+    const home = pages.find(({ name }) => name === 'index.html');
+    expect(things(home?.html ?? '').map((thing) => thing['@type'])).toEqual(['Optician']);
+  });
+
+  it('names only addresses that are there', () => {
+    const addresses = pages.flatMap(({ html }) => [
+      ...matchAll(JSON.stringify(things(html)), /"(https:\/\/shop\.example[^"#]*)/g),
+      ...matchAll(html, /<meta property="og:image" content="([^"]+)"/g),
+    ]);
+    expect(addresses.length).toBeGreaterThan(pages.length);
+    expect([...new Set(addresses)].filter((address) => !files.includes(fileOf(address)))).toEqual([]);
+  });
+});
+
+it('has pictures for links of 1200 by 630 pixels', () => {
+  const pictures = files.filter((name) => /^share\/.*\.png$/.test(name));
+  expect(pictures.length).toBe(frames.length + 1);
+  for (const name of pictures) {
+    // PNG, ISO/IEC 15948: width and height stand at the start of the first chunk.
+    const bytes = readFileSync(`${builtShop}/${name}`);
+    expect([bytes.readUInt32BE(16), bytes.readUInt32BE(20)]).toEqual([1200, 630]);
+    expect(bytes.length).toBeLessThan(100_000);
+  }
+});
+
+describe('the feed of all frames', () => {
+  it('is a JSON Feed 1.1 with an item a frame', () => {
+    const feed = JSON.parse(read('feeds/frames.json'));
+    // jsonfeed.org/version/1.1: required are version, title, items, and an id and a content of each item.
+    expect(feed.version).toBe('https://jsonfeed.org/version/1.1');
+    expect(feed.title).toBe(shop.name);
+    const ids = feed.items.map((item: { id: string; content_text: string }) => item.content_text && item.id);
+    expect(ids.toSorted()).toEqual(frames.map(({ id }) => id).toSorted());
+  });
+});
