@@ -77,15 +77,30 @@ function nameOf(folder: string): string {
   return inside.split(sep).join('/');
 }
 
-/** The shop of the content folder `root`, or every fault of it. Never throws for what the folder holds. */
-export function loadCatalogue(root: string): Reading {
+/** The files of a content folder. */
+export interface ContentFolder extends Found {
+  /** How faults name the folder. */
+  readonly name: string;
+}
+
+/** The files of the content folder `root`, and those that cannot be read. Never throws for what the folder holds. */
+export function loadFolder(root: string): ContentFolder {
   const folder = resolve(root);
   const name = nameOf(folder);
   const found: Found = { files: [], faults: [] };
   walk(folder, name, found, 0);
-  if (found.files.length === 0 && found.faults.length > 0) return { ok: false, faults: found.faults };
-  const reading = readCatalogue(found.files, name);
-  if (found.faults.length === 0) return reading;
-  const faults = [...found.faults, ...(reading.ok ? [] : reading.faults)];
-  return { ok: false, faults: faults.toSorted(compareFaults) };
+  return { name, ...found };
+}
+
+/** The shop of a folder's files, or every fault of it. */
+export function readFolder({ name, files, faults }: ContentFolder): Reading {
+  if (files.length === 0 && faults.length > 0) return { ok: false, faults };
+  const reading = readCatalogue(files, name);
+  if (faults.length === 0) return reading;
+  return { ok: false, faults: [...faults, ...(reading.ok ? [] : reading.faults)].toSorted(compareFaults) };
+}
+
+/** The shop of the content folder `root`, or every fault of it. Never throws for what the folder holds. */
+export function loadCatalogue(root: string): Reading {
+  return readFolder(loadFolder(root));
 }

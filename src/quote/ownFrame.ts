@@ -76,7 +76,7 @@ function fitted(own: OwnFrame, path: string, faults: Fault[]) {
 }
 
 /** Where the ED is not known: two fifths up the range that the family reaches in this box, mm. */
-function usualEdMm(family: OutlineFamily, own: OwnFrame): number {
+export function usualEdMm(family: OutlineFamily, own: Pick<OwnFrame, 'a' | 'b'>): number {
   const reach = fitFamily(family, { aMm: own.a, bMm: own.b, edMm: Math.min(own.a, own.b) / 2 });
   return reach.ok ? Math.min(own.a, own.b) / 2 : reach.leastEdMm + 0.4 * (reach.mostEdMm - reach.leastEdMm);
 }

@@ -13,6 +13,9 @@ interface Help {
   readonly keywords: Readonly<Record<string, unknown>>;
 }
 
+/** What nobody needs to be told. */
+const OBVIOUS = new Set(['a text', 'a list']);
+
 const NONE: Help = { says: null, expected: null, keywords: {} };
 const kept = new WeakMap<AnySchema, Help>();
 
@@ -49,6 +52,7 @@ export function about<Schema extends AnySchema>(
 /** JSON Schema keywords of a schema's help. */
 export function helpKeywords(schema: AnySchema): Readonly<Record<string, unknown>> {
   const { says, expected, keywords } = kept.get(schema) ?? NONE;
-  const description = [says, expected === null ? null : `Write ${expected}.`].filter((part) => part !== null);
-  return description.length === 0 ? keywords : { description: description.join(' '), ...keywords };
+  const write = expected === null || OBVIOUS.has(expected) ? null : `Write ${expected}.`;
+  const description = [says, write].filter((part) => part !== null).join(' ');
+  return description === '' ? keywords : { description, ...keywords };
 }

@@ -8,6 +8,7 @@ import { materialSchema } from './material.ts';
 import { type Currency, moneyIn } from './money.ts';
 import { outlineSchema } from './outline.ts';
 import { pageSchema } from './page.ts';
+import type { Schema } from './parse.ts';
 import { promotionSchema } from './promotion.ts';
 import { shopSchema } from './shop.ts';
 import { tintSchema } from './tint.ts';
@@ -36,10 +37,14 @@ export type FileKind = keyof typeof KINDS;
 /** All kinds of content file. */
 export const FILE_KINDS = Object.keys(KINDS) as readonly FileKind[];
 
+/** What the reader takes a kind of file with, its prices in `currency`. */
+export function fileSchema(kind: FileKind, currency: Currency): Schema<unknown> {
+  return KINDS[kind][1](moneyIn(currency));
+}
+
 /** JSON Schema (draft 7, which editors know best) of one kind of file, its prices in `currency`. */
 export function editorSchema(kind: FileKind, currency: Currency): object {
-  const [title, make] = KINDS[kind];
-  const schema = z.toJSONSchema(make(moneyIn(currency)), {
+  const schema = z.toJSONSchema(fileSchema(kind, currency), {
     io: 'input',
     target: 'draft-07',
     // A part that is used twice is written out twice: each has its own description.
@@ -49,7 +54,7 @@ export function editorSchema(kind: FileKind, currency: Currency): object {
       if (!isWritten(zodSchema, jsonSchema.default)) delete jsonSchema.default;
     },
   });
-  return { title, ...schema };
+  return { title: KINDS[kind][0], ...schema };
 }
 
 /** Whether a default is what an owner would write: a reading may turn it into something else. */

@@ -6,38 +6,18 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readOrigin } from '../../../src/catalogue/reading/entry.ts';
 import { decodeSource } from '../../../src/catalogue/reading/sourceText.ts';
-import { coatingSchema } from '../../../src/catalogue/schema/coating.ts';
-import { designSchema } from '../../../src/catalogue/schema/design.ts';
-import { editorSchema, FILE_KINDS, type FileKind } from '../../../src/catalogue/schema/editorSchemas.ts';
-import { frameSchema } from '../../../src/catalogue/schema/frame.ts';
-import { materialSchema } from '../../../src/catalogue/schema/material.ts';
-import { moneyIn } from '../../../src/catalogue/schema/money.ts';
-import { outlineSchema } from '../../../src/catalogue/schema/outline.ts';
-import { pageSchema } from '../../../src/catalogue/schema/page.ts';
-import { parseWith, type Schema } from '../../../src/catalogue/schema/parse.ts';
-import { promotionSchema } from '../../../src/catalogue/schema/promotion.ts';
-import { shopSchema } from '../../../src/catalogue/schema/shop.ts';
-import { tintSchema } from '../../../src/catalogue/schema/tint.ts';
-import { wordsSchema } from '../../../src/catalogue/schema/words.ts';
+import {
+  editorSchema,
+  FILE_KINDS,
+  type FileKind,
+  fileSchema,
+} from '../../../src/catalogue/schema/editorSchemas.ts';
+import { parseWith } from '../../../src/catalogue/schema/parse.ts';
 import { shopFolder } from '../faultyShop.ts';
 
 const root = fileURLToPath(new URL('../../..', import.meta.url));
 const demo = join(root, 'content');
 const usd = { code: 'USD', digits: 2 };
-const money = moneyIn(usd);
-
-const READ_WITH: Readonly<Record<FileKind, Schema<unknown>>> = {
-  shop: shopSchema(money),
-  frame: frameSchema(money),
-  outline: outlineSchema(),
-  design: designSchema(money),
-  material: materialSchema(money),
-  tint: tintSchema(money),
-  coating: coatingSchema(money),
-  promotion: promotionSchema(money),
-  page: pageSchema(),
-  words: wordsSchema(),
-};
 
 // Formats are hints to an editor; what is refused must follow from the rest.
 const ajv = new Ajv({
@@ -208,7 +188,7 @@ describe('law: an editor and npm run check', () => {
       fc.property(change, ([{ at, path }, to]) => {
         const { kind, raw: whole } = files[at] as ContentFile;
         const raw = spoilt(whole, path, to);
-        const read = parseWith(READ_WITH[kind], raw);
+        const read = parseWith(fileSchema(kind, usd), raw);
         const found = marks(kind, raw);
         if (read.ok) expect(found).toEqual([]);
         else if (!read.issues.every(({ expected }) => BEYOND.test(expected))) expect(found).not.toEqual([]);

@@ -1,0 +1,53 @@
+/** Makes what a recipe is for: answers gathered, tried against the whole shop, written only where nothing is wrong. */
+import { existsSync } from 'node:fs';
+import { gatherContent } from '../../catalogue/gatherContent.ts';
+import { type ContentFolder, loadFolder } from '../../catalogue/load.ts';
+import { printFaults } from '../../catalogue/printFaults.ts';
+import { valueAt } from '../../catalogue/schema/parse.ts';
+import { currencyDigits } from '../../money/currency.ts';
+import { tryChanges } from '../tryChanges.ts';
+import { writeAll } from '../writeAll.ts';
+import { type Asked, gather } from './gather.ts';
+import type { Answers, Known, Recipe } from './recipe.ts';
+
+/** Ends the command without a change; its message says why. */
+export class Refused extends Error {}
+
+/** The shop in the content folder `root` as far as it can be read. */
+export function knownOf({ files, name }: ContentFolder, root: string): Known {
+  const { content } = gatherContent(files, name);
+  const code = valueAt(content.shop?.origin.raw, ['currency']);
+  const digits = typeof code === 'string' ? currencyDigits(code) : null;
+  const currency = { code: digits === null ? "the shop's currency" : String(code), digits };
+  return { folder: root, currency, content };
+}
+
+/** Writes what the recipe makes into the content folder `root`; what is told afterwards. Throws Refused. */
+export async function create(
+  recipe: Recipe,
+  root: string,
+  given: Answers,
+  asked: Asked | null,
+): Promise<string> {
+  const folder = loadFolder(root);
+  if (folder.files.length === 0) throw new Refused(printFaults(folder.faults));
+  const known = knownOf(folder, root);
+  const taken = (id: string) => {
+    const made = recipe.changes({ ...given, id }, known);
+    return !(made instanceof Error) && made.some(({ path, fresh }) => fresh && existsSync(path));
+  };
+  const gathered = await gather(recipe, given, known, asked, taken);
+  if (!gathered.ok) throw new Refused(`${gathered.faults.join('\n')}\nNothing was written.`);
+  const changes = recipe.changes(gathered.answers, known);
+  if (changes instanceof Error) throw new Refused(`${changes.message}\nNothing was written.`);
+  const { faults, before } = tryChanges(folder, root, changes);
+  if (faults.length > 0) throw new Refused(`${printFaults(faults)}\nNothing was written.`);
+  writeAll(changes);
+  const still = `The shop had faults before, and has them still (${before}): npm run check`;
+  return [
+    ...changes.map(({ path, fresh }) => `${path} is ${fresh ? 'written' : 'changed'}.`),
+    'What is left to do:',
+    ...recipe.next(gathered.answers).map((step) => `  - ${step}`),
+    ...(before > 0 ? [still] : []),
+  ].join('\n');
+}

@@ -1,0 +1,72 @@
+/** Gets an answer to each question of a recipe: from the flags, from the terminal, or what is suggested. */
+import { listNames } from '../../catalogue/nearest.ts';
+import { judgeAnswer } from './judgeAnswer.ts';
+import type { Answers, Known, Question, Recipe } from './recipe.ts';
+
+/** Somebody who is asked; null once nobody answers any more. */
+export interface Asked {
+  readonly ask: (prompt: string) => Promise<string | null>;
+  readonly tell: (text: string) => void;
+}
+
+/** All answers, or what is wrong with those given and which are missing. */
+export type Gathered =
+  | { readonly ok: true; readonly answers: Answers }
+  | { readonly ok: false; readonly faults: readonly string[] };
+
+/** Runs through the questions in their order. Given answers that are wrong are never asked for again: they are faults. */
+export async function gather(
+  recipe: Recipe,
+  given: Answers,
+  known: Known,
+  asked: Asked | null,
+  taken: (id: string) => boolean,
+): Promise<Gathered> {
+  const answers: Record<string, string> = {};
+  const faults: string[] = [];
+  let listener = asked;
+  const judge = (question: Question, answer: string) =>
+    judgeAnswer(recipe, question, { ...answers, [question.name]: answer }, known) ??
+    (question.name === 'id' && taken(answer) ? `There is a ${recipe.name} "${answer}" already.` : null);
+  for (const question of recipe.questions) {
+    if (question.applies?.(answers) === false) continue;
+    const { name } = question;
+    const suggested = question.suggest?.(answers, known) ?? null;
+    const typed = given[name]?.trim();
+    let answer =
+      typed ?? (listener === null ? suggested : await ask(question, suggested, judge, listener, known));
+    if (answer === undefined) {
+      listener = null;
+      answer = suggested;
+    }
+    const fault = answer === null ? null : judge(question, answer);
+    if (answer === null) faults.push(`--${name} is missing: ${question.asks}${choicesOf(question, known)}.`);
+    else if (fault !== null) faults.push(`--${name}: ${fault}`);
+    answers[name] = answer ?? '';
+  }
+  const strange = Object.keys(given).filter((name) => !(name in answers));
+  faults.push(...strange.map((name) => `--${name} does not go with the other answers.`));
+  return faults.length === 0 ? { ok: true, answers } : { ok: false, faults };
+}
+
+const choicesOf = ({ choices }: Question, known: Known) =>
+  choices === undefined ? '' : ` (${listNames(choices(known))})`;
+
+/** Asks until the answer will do; undefined once nobody answers. */
+async function ask(
+  question: Question,
+  suggested: string | null,
+  judge: (question: Question, answer: string) => string | null,
+  { ask: put, tell }: Asked,
+  known: Known,
+): Promise<string | undefined> {
+  const usual = suggested === null ? '' : ` [${suggested === '' ? 'none' : suggested}]`;
+  for (;;) {
+    const line = await put(`${question.asks}${choicesOf(question, known)}${usual}: `);
+    if (line === null) return undefined;
+    const answer = line.trim() === '' ? (suggested ?? '') : line.trim();
+    const fault = judge(question, answer);
+    if (fault === null) return answer;
+    tell(`  ${fault}`);
+  }
+}

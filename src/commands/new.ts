@@ -1,0 +1,89 @@
+/**
+ * `npm run new -- KIND`: makes a frame, a colourway, a lens option, a promotion or a page. It asks on the terminal for
+ * what the flags do not say, tries the result against the whole shop and writes it only where nothing is wrong. Exit
+ * status 0 when it is written, 1 when nothing is.
+ */
+import { parseArgs } from 'node:util';
+import { loadFolder } from '../catalogue/load.ts';
+import { listNames, nearest } from '../catalogue/nearest.ts';
+import { create, knownOf, Refused } from './creating/create.ts';
+import type { Answers, Known, Recipe } from './creating/recipe.ts';
+import { RECIPES } from './creating/recipes.ts';
+import { openTerminal } from './terminal.ts';
+
+const KINDS = RECIPES.map(({ name }) => name);
+const WIDE = Math.max(...KINDS.map((kind) => kind.length));
+
+const USAGE = `npm run new -- KIND     asks what it needs, and writes a file with comments
+npm run new -- KIND --help    the flags that answer instead
+
+${RECIPES.map(({ name, says }) => `  ${name.padEnd(WIDE)}  ${says}`).join('\n')}
+
+A traced outline comes from the tracer's own file: npm run import -- outline FILE
+  --shop FOLDER   another content folder
+  --yes           take what is suggested and ask nothing`;
+
+function usageOf({ name, says, questions }: Recipe, known: Known): string {
+  const flags = questions.map(({ name: flag, asks, choices }) => {
+    const among = choices === undefined ? '' : ` (${listNames(choices(known))})`;
+    return `  --${flag.padEnd(14)} ${asks}${among}`;
+  });
+  return `npm run new -- ${name}: ${says}\n${flags.join('\n')}\n  --shop FOLDER    another content folder\n  --yes            take what is suggested and ask nothing`;
+}
+
+function recipeOf(kind: string): Recipe {
+  const recipe = RECIPES.find(({ name }) => name === kind);
+  if (recipe !== undefined) return recipe;
+  const meant = nearest(kind, KINDS);
+  const hint = meant === null ? '' : ` Did you mean ${meant}?`;
+  throw new Refused(`Expected a kind: ${listNames(KINDS)}; found "${kind}".${hint}\n\n${USAGE}`);
+}
+
+function readLine(recipe: Recipe, words: readonly string[]) {
+  const flags = recipe.questions.map(({ name }) => [name, { type: 'string' }] as const);
+  const options = {
+    ...Object.fromEntries(flags),
+    shop: { type: 'string', default: 'content' },
+    yes: { type: 'boolean', default: false },
+    help: { type: 'boolean', default: false },
+  } as const;
+  try {
+    const { shop, yes, help, ...given } = parseArgs({ args: [...words], options }).values;
+    return { shop: String(shop), yes: yes === true, help: help === true, given: given as Answers };
+  } catch (error) {
+    const reason = error instanceof Error ? error.message : String(error);
+    throw new Refused(`${reason}\nThe flags: npm run new -- ${recipe.name} --help`);
+  }
+}
+
+type Terminal = ReturnType<typeof openTerminal>;
+
+async function run(terminal: () => Terminal): Promise<void> {
+  const words = process.argv.slice(2);
+  const isNamed = words[0] !== undefined && !words[0].startsWith('-');
+  if (!isNamed && words.length > 0) {
+    if (words.includes('--help')) return console.log(USAGE);
+    throw new Refused(`Expected the kind first, found ${words[0]}.\n\n${USAGE}`);
+  }
+  const kind = isNamed ? words[0] : await terminal().ask(`What is new (${listNames(KINDS)}): `);
+  if (kind === null || kind === undefined) throw new Refused(USAGE);
+  const recipe = recipeOf(kind.trim());
+  const line = readLine(recipe, words.slice(1));
+  if (line.help) console.log(usageOf(recipe, knownOf(loadFolder(line.shop), line.shop)));
+  else console.log(await create(recipe, line.shop, line.given, line.yes ? null : terminal()));
+}
+
+const opened: Terminal[] = [];
+
+try {
+  await run(() => {
+    const [terminal = openTerminal()] = opened;
+    opened[0] = terminal;
+    return terminal;
+  });
+} catch (error) {
+  console.error(error instanceof Error ? error.message : String(error));
+  process.exitCode = 1;
+} finally {
+  for (const terminal of opened) terminal.close();
+}
