@@ -1,14 +1,14 @@
 /**
- * `npm run schemas`: writes the JSON Schemas that editors take their help from into `content/.schemas`. Another content
- * folder may be named: `npm run schemas -- FOLDER`. Exit status 0 when they are there, 1 when nothing was written.
+ * `npm run schemas`: writes the JSON Schemas that editors take their help from into `content/.schemas`, and the line that
+ * names its schema into content files that have none. Another content folder: `npm run schemas -- FOLDER`. Exit status 0 when they are there, 1 when nothing was written.
  */
-import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { parseArgs } from 'node:util';
-import { loadCatalogue } from '../catalogue/load.ts';
+import { loadFolder, readFolder } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
 import { editorFiles, SCHEMAS } from './editorFiles.ts';
-import { writeWhole } from './writeWhole.ts';
+import { withSchemaLine } from './schemaLine.ts';
+import { writeAll } from './writeAll.ts';
 
 const USAGE = 'Usage: npm run schemas -- FOLDER';
 
@@ -24,15 +24,21 @@ function folderNamed(): string {
 
 try {
   const folder = folderNamed();
-  const reading = loadCatalogue(folder);
+  const content = loadFolder(folder);
+  const reading = readFolder(content);
   // The prices in them are those of the shop's currency.
   if (!reading.ok) throw new Error(printFaults(reading.faults));
-  mkdirSync(join(folder, SCHEMAS), { recursive: true });
-  const files = editorFiles(folder, reading.catalogue.shop);
-  for (const { path, text } of files) writeWhole(path, text, 0o644);
+  const files = editorFiles(folder, reading.catalogue.shop).map((file) => ({ ...file, fresh: false }));
+  const headed = content.files.flatMap(({ path, bytes }) => {
+    const inside = path.slice(content.name.length + 1);
+    const text = withSchemaLine(inside, new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes));
+    return text === null ? [] : [{ path: join(folder, inside), text, fresh: false }];
+  });
+  writeAll([...files, ...headed]);
   console.log(
     `${files.length} schemas are in ${join(folder, SCHEMAS)}. An editor finds them by the first line of a file.`,
   );
+  for (const { path } of headed) console.log(`${path} has that line now.`);
 } catch (error) {
   console.error(error instanceof Error ? error.message : error);
   process.exitCode = 1;

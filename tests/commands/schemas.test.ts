@@ -31,6 +31,15 @@ describe('npm run schemas', () => {
     expect(run('check', copy).out).toMatch(/No faults\.\n$/);
   });
 
+  it('puts the line at the head of files that have none, and touches nothing else', () => {
+    const files = ['frames/dunlin.md', 'words/en/page.yaml', 'shop.yaml'].map((path) => join(copy, path));
+    const before = files.map((path) => readFileSync(path, 'utf8'));
+    for (const path of files)
+      writeFileSync(path, readFileSync(path, 'utf8').replace(/# yaml-language-server.*\n/, ''));
+    expect(run('schemas', copy).out).toContain('dunlin.md has that line now.');
+    expect(files.map((path) => readFileSync(path, 'utf8'))).toEqual(before);
+  });
+
   it('follows the currency, and npm run check says when it lags behind', () => {
     const shop = join(copy, 'shop.yaml');
     writeFileSync(shop, readFileSync(shop, 'utf8').replace('currency: USD', 'currency: CAD'));

@@ -51,7 +51,7 @@ function explain(map: YAMLMap, schema: Part | undefined, isItem: boolean): void 
 }
 
 /** The YAML of `value` with its comments; it ends with a line end. */
-export function commentedYaml(kind: FileKind, currency: Currency, value: unknown): string {
+function commentedYaml(kind: FileKind, currency: Currency, value: unknown): string {
   const document = new Document(value);
   lay(document.contents);
   if (isMap(document.contents)) {

@@ -75,7 +75,7 @@ describe('the schema for editors', () => {
     ).toEqual([]);
   });
 
-  it('is named at the head of every file of the demonstration shop', () => {
+  it('is named at the head of every file of the demonstration shop (npm run schemas puts it there)', () => {
     const wrong = demoFiles.filter(({ path, kind, text }) => {
       const named = /^(?:---\n)?# yaml-language-server: \$schema=(\S+)\n/.exec(text)?.[1] ?? '';
       return join(demo, dirname(path), named) !== join(demo, '.schemas', `${kind}.json`);
