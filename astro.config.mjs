@@ -19,6 +19,8 @@ const contentSecurityPolicy = [
 export default defineConfig({
   output: 'static',
   outDir: './dist',
+  // Pictures that were made once are kept here, so that the next build is quick.
+  cacheDir: './.cache/astro',
   build: { format: 'directory' },
   compressHTML: true,
   devToolbar: { enabled: false },

@@ -110,6 +110,43 @@ it('has pictures for links of 1200 by 630 pixels', () => {
   }
 });
 
+describe('photographs', () => {
+  const shown = pages.flatMap(({ name, html }) =>
+    matchAll(html, /<picture>([\s\S]*?)<\/picture>/g).map((picture) => ({ name, picture })),
+  );
+
+  it('stand on the pages of their frames, with words for those who do not see them', () => {
+    const expected = frames.flatMap(({ id, pictures }) =>
+      pictures.map(({ alt }) => `frames/${id}/index.html ${alt}`),
+    );
+    const found = shown.map(({ name, picture }) => `${name} ${matchAll(picture, /alt="([^"]*)"/g).join()}`);
+    expect(expected.length).toBeGreaterThan(0);
+    expect(found.filter((one) => one.startsWith('frames/'))).toEqual(expected);
+  });
+
+  it('come in modern formats and several sizes, none wider than 1200 pixels, and keep their place', () => {
+    for (const { picture } of shown) {
+      expect(matchAll(picture, /type="image\/(\w+)"/g)).toEqual(['avif', 'webp']);
+      const widths = matchAll(picture, / (\d+)w/g).map(Number);
+      expect(new Set(widths).size).toBeGreaterThan(1);
+      expect(Math.max(...widths)).toBeLessThanOrEqual(1200);
+      expect(picture).toMatch(/ width="\d+" height="\d+"/);
+    }
+  });
+
+  it('do not carry what a camera wrote into them', () => {
+    // A made picture has the digest of how it was made in its name; the owner's file would have none.
+    const names = frames.flatMap(({ pictures }) => pictures.map(({ file }) => file.replace(/\.\w+$/, '')));
+    const originals = names.flatMap((one) =>
+      files.filter((name) => new RegExp(`^_astro/${one}\\.[\\w-]{8}\\.\\w+$`).test(name)),
+    );
+    expect(originals).toEqual([]);
+    const jpegs = files.filter((name) => /^_astro\/.*\.jpe?g$/.test(name));
+    // The APP1 segment of Exif (CIPA DC-008) begins so.
+    expect(jpegs.filter((name) => readFileSync(`${builtShop}/${name}`).includes('Exif\0\0'))).toEqual([]);
+  });
+});
+
 describe('the feed of all frames', () => {
   it('is a JSON Feed 1.1 with an item a frame', () => {
     const feed = JSON.parse(read('feeds/frames.json'));
