@@ -75,6 +75,10 @@ export function remake(job: Progress, why: Remake, by: string): Progress {
   return { ...again, remakes: [...job.remakes, why] };
 }
 
+/** Of two records of one job the one with more in it, which is the later one. */
+export const laterRecord = (one: Progress, other: Progress): Progress =>
+  other.steps.length + other.remakes.length > one.steps.length + one.remakes.length ? other : one;
+
 /** Days from one civil date to another, below 0 when it is earlier. Throws a RangeError for a text that is none. */
 export function daysBetween(from: string, to: string): number {
   for (const date of [from, to])

@@ -1,12 +1,9 @@
 /** Keeping work: on the browser's shelf by choice, and as one file to carry away and bring back. */
-import type { Progress } from '../../workroom/inHand.ts';
+import { laterRecord, type Progress } from '../../workroom/inHand.ts';
 import { showNumber } from '../../workroom/job.ts';
 import { type BenchParts, type BenchState, reasonOf } from './benchState.ts';
 import { readBundle, writeBundle } from './bundle.ts';
 import type { Kept, KeptFile } from './shelf.ts';
-
-/** How much is recorded of a job: of two records of it the longer one is the later one. */
-const length = ({ steps, remakes }: Progress) => steps.length + remakes.length;
 
 export type KeepWork = ReturnType<typeof keepWork>;
 
@@ -40,7 +37,7 @@ export function keepWork(parts: BenchParts, state: BenchState) {
     const records = new Map(progress.get().map((job) => [job.number, job]));
     for (const job of jobs) {
       const known = records.get(job.number);
-      if (known === undefined || length(known) < length(job)) records.set(job.number, job);
+      records.set(job.number, known === undefined ? job : laterRecord(known, job));
     }
     progress.set([...records.values()]);
   }

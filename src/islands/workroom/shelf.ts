@@ -1,8 +1,9 @@
 /**
  * The browser's database of the workroom: sealed files as they came, and progress, both by order number alone. Never a
- * key, never an opened order. It is not there until the owner wants it.
+ * key, never an opened order. Nothing is in it until the owner wants it.
  */
-import type { Progress } from '../../workroom/inHand.ts';
+import { clear, createStore, delMany, entries, keys, setMany, type UseStore, update } from 'idb-keyval';
+import { laterRecord, type Progress } from '../../workroom/inHand.ts';
 
 export interface KeptFile {
   /** 12 digits; with a piece of the digest where two orders share one. */
@@ -19,60 +20,35 @@ export interface Kept {
 export interface Shelf {
   readonly isWanted: () => boolean;
   readonly read: () => Promise<Kept>;
-  /** Puts all of it in one step: all is kept, or nothing of it is. */
-  readonly put: (kept: Partial<Kept>) => Promise<void>;
+  readonly put: (kept: Kept) => Promise<void>;
   /** Takes away what belongs to an order number. */
   readonly drop: (number: string) => Promise<void>;
-  /** Deletes the database and the mark that it is wanted. */
+  /** Takes away everything, and the mark that it is wanted. */
   readonly destroy: () => Promise<void>;
 }
 
 const NAME = 'bevelbook-workroom';
 const WANTED = `${NAME}.keep`;
-const STORES = ['files', 'progress'] as const;
+const FILE = 'file/';
+const JOB = 'job/';
 
-const answer = <T>(request: IDBRequest<T>): Promise<T> =>
-  new Promise((done, fail) => {
-    request.onsuccess = () => done(request.result);
-    request.onerror = () => fail(request.error);
-  });
-
-function open(): Promise<IDBDatabase> {
-  const request = indexedDB.open(NAME, 1);
-  request.onupgradeneeded = () => {
-    request.result.createObjectStore('files', { keyPath: 'id' });
-    request.result.createObjectStore('progress', { keyPath: 'number' });
-  };
-  return answer(request);
-}
-
-/** Runs a change and waits until the disk has it. */
-async function change(act: (files: IDBObjectStore, progress: IDBObjectStore) => void): Promise<void> {
-  const database = await open();
-  try {
-    const step = database.transaction(STORES, 'readwrite');
-    act(step.objectStore('files'), step.objectStore('progress'));
-    await new Promise<void>((done, fail) => {
-      step.oncomplete = () => done();
-      step.onabort = () => fail(step.error);
-    });
-  } finally {
-    database.close();
-  }
-}
+let opened: UseStore | null = null;
+/** Opened at first use: a page that keeps nothing makes no database. */
+const store = (): UseStore => {
+  opened ??= createStore(NAME, 'kept');
+  return opened;
+};
 
 async function readAll(): Promise<Kept> {
-  const database = await open();
-  try {
-    const step = database.transaction(STORES);
-    const [files, progress] = await Promise.all([
-      answer<KeptFile[]>(step.objectStore('files').getAll()),
-      answer<Progress[]>(step.objectStore('progress').getAll()),
-    ]);
-    return { files, progress };
-  } finally {
-    database.close();
-  }
+  const all = await entries<string, unknown>(store());
+  const under = <T>(start: string) =>
+    all
+      .filter(([key]) => key.startsWith(start))
+      .map(([key, value]) => [key.slice(start.length), value as T] as const);
+  return {
+    files: under<Uint8Array>(FILE).map(([id, bytes]) => ({ id, bytes })),
+    progress: under<Progress>(JOB).map(([, job]) => job),
+  };
 }
 
 const isWanted = (): boolean => {
@@ -87,21 +63,30 @@ const isWanted = (): boolean => {
 export const deviceShelf: Shelf = {
   isWanted,
   read: async () => (isWanted() ? readAll() : { files: [], progress: [] }),
-  put: async ({ files = [], progress = [] }) => {
+  put: async ({ files, progress }) => {
     localStorage.setItem(WANTED, 'yes');
-    await change((ofFiles, ofProgress) => {
-      for (const file of files) ofFiles.put(file);
-      for (const job of progress) ofProgress.put(job);
-    });
+    await setMany(
+      files.map(({ id, bytes }) => [FILE + id, bytes]),
+      store(),
+    );
+    // Another tab may have noted more meanwhile.
+    const later = progress.map((job) =>
+      update<Progress>(
+        JOB + job.number,
+        (known) => (known === undefined ? job : laterRecord(known, job)),
+        store(),
+      ),
+    );
+    await Promise.all(later);
   },
-  drop: (number) =>
-    change((files, progress) => {
-      // All ids that begin with the number: those of orders that share it have more behind.
-      files.delete(IDBKeyRange.bound(number, `${number}\uffff`));
-      progress.delete(number);
-    }),
+  drop: async (number) => {
+    const all = await keys<string>(store());
+    // Ids of orders that share a number have more behind it.
+    const own = all.filter((key) => key === JOB + number || key.startsWith(FILE + number));
+    await delMany(own, store());
+  },
   destroy: async () => {
-    await answer(indexedDB.deleteDatabase(NAME));
+    if (isWanted()) await clear(store());
     localStorage.removeItem(WANTED);
   },
 };
