@@ -102,13 +102,18 @@ export function asOrdered(name: PairName, plus = false): Readonly<Record<string,
   return typed;
 }
 
-/** Types a pair's measurements and ticks its alignment. */
+/** Types a pair's measurements at once and ticks its alignment. */
 export async function inspect(page: Page, typed: Readonly<Record<string, string>>): Promise<void> {
-  for (const [field, text] of Object.entries(typed)) {
-    const entry = page.locator(`#wr-0-${field}`);
-    if (field.endsWith('Base')) await entry.selectOption(text);
-    else await entry.fill(text);
-  }
-  await page.locator('#wr-0-by').fill('M. Tern');
-  for (const box of await page.locator('.wr-aligned input').all()) await box.check();
+  await page.evaluate(
+    (entries) => {
+      const write = (element: Element | null, value: string) => {
+        const field = element as HTMLInputElement | HTMLSelectElement;
+        field.value = value;
+        field.dispatchEvent(new Event('input', { bubbles: true }));
+      };
+      for (const [field, text] of entries) write(document.querySelector(`#wr-0-${field}`), text);
+      for (const box of document.querySelectorAll<HTMLInputElement>('.wr-aligned input')) box.click();
+    },
+    Object.entries({ ...typed, by: 'M. Tern' }),
+  );
 }

@@ -16,11 +16,10 @@ interface Props extends Entering {
 }
 
 export function Inspect({ judged, at, count, draft, enter }: Props) {
-  const { t, w, offer, today } = useBench();
+  const { t, w, offer } = useBench();
   const { alignment } = offer.workroom;
-  const dated = { [`${at}.on`]: today(), ...draft };
-  const { measured, wrong, missing } = readMeasured(judged, pairDraft(dated, at), alignment.length);
-  const entering = { draft: dated, enter };
+  const { measured, wrong, missing } = readMeasured(judged, pairDraft(draft, at), alignment.length);
+  const entering = { draft, enter };
   const unit = (field: MeasureField) => w(`unit.${field.unit === 'prism' ? 'prism-dioptres' : field.unit}`);
   const wrongOf = (key: string) => {
     const found = wrong.find((one) => one.key === key)?.field;

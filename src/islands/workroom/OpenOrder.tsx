@@ -3,6 +3,7 @@ import { useStore } from '@nanostores/preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { lensOrder } from '../../workroom/lensOrder.ts';
 import { lensRecordText } from '../../workroom/lensRecord.ts';
+import type { Draft } from './benchState.ts';
 import { Confirm } from './Confirm.tsx';
 import type { Held } from './held.ts';
 import { Inspect } from './Inspect.tsx';
@@ -20,9 +21,10 @@ export function OpenOrder({ held }: { readonly held: Held }) {
   // Who chose it from the list goes on here.
   useEffect(() => head.current?.focus(), []);
   const looked = bench.lookAt(held);
-  const draft = useStore(bench.drafts)[held.id] ?? {};
   const lines = bench.offer.workroom.alignment.length;
   const { pairs } = looked.opened;
+  const today = pairs.map((_, at) => [`${at}.on`, bench.today()]);
+  const draft: Draft = { ...Object.fromEntries(today), ...useStore(bench.drafts)[held.id] };
   const measured = pairs.map((judged, at) =>
     judged === null ? null : readMeasured(judged, pairDraft(draft, at), lines).measured,
   );

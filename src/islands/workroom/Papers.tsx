@@ -1,6 +1,7 @@
 /** The papers of an order: what goes on them, a list of them, and the chosen one as it prints. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { MeasuredPair } from '../../workroom/inspection/measured.ts';
+import type { PaperOptions } from '../../workroom/papers/context.ts';
 import { papersOf, printable } from '../../workroom/papers.ts';
 import type { Entering } from './Entry.tsx';
 import type { Held } from './held.ts';
@@ -14,7 +15,7 @@ interface Props extends Entering {
   readonly measured: readonly (MeasuredPair | null)[];
 }
 
-/** All papers are made again once typing pauses, ms. */
+/** A paper on show is made again once typing pauses, ms. */
 const PAUSE_MS = 300;
 
 export function Papers({ held, measured, draft, enter }: Props) {
@@ -24,13 +25,17 @@ export function Papers({ held, measured, draft, enter }: Props) {
   const typed = JSON.stringify(draft);
   const { options, wrong } = useMemo(() => readPaperEntries(draft, measured, currencyDigits), [typed]);
   const settled = useSettled(options);
-  const papers = useMemo(() => papersOf(held.job, offer, settled), [held, settled]);
+  const papers = useMemo(() => papersOf(held.job, offer), [held]);
   const [shown, setShown] = useState<string | null>(null);
   const [wanted, setWanted] = useState<{ readonly html: string; readonly turn: number } | null>(null);
-  const page = (id: string | null, all = papers) =>
-    printable(id === null ? all : all.filter((one) => one.id === id), `${held.shown} ${name}`, language);
+  const page = (id: string | null, entered: PaperOptions) => {
+    const all = papersOf(held.job, offer, entered);
+    const some = id === null ? all : all.filter((one) => one.id === id);
+    return printable(some, `${held.shown} ${name}`, language);
+  };
+  const preview = useMemo(() => (shown === null ? '' : page(shown, settled)), [held, shown, settled]);
   const print = (id: string | null) => {
-    const html = page(id, papersOf(held.job, offer, options));
+    const html = page(id, options);
     setWanted((before) => ({ html, turn: (before?.turn ?? 0) + 1 }));
   };
   const several = papers.filter(({ id }) => id.endsWith('-1')).length > 0;
@@ -75,16 +80,12 @@ export function Papers({ held, measured, draft, enter }: Props) {
         <button
           class="ws-button"
           type="button"
-          onClick={() =>
-            saveFile(`papers-${held.shown}.html`, page(null, papersOf(held.job, offer, options)), 'text/html')
-          }
+          onClick={() => saveFile(`papers-${held.shown}.html`, page(null, options), 'text/html')}
         >
           {t('papers.save')}
         </button>
       </div>
-      {shown !== null && (
-        <iframe class="wr-paper" title={t('papers.preview')} sandbox="" srcdoc={page(shown)} />
-      )}
+      {shown !== null && <iframe class="wr-paper" title={t('papers.preview')} sandbox="" srcdoc={preview} />}
       {wanted !== null && <Printed key={wanted.turn} html={wanted.html} done={() => setWanted(null)} />}
     </section>
   );
