@@ -1,12 +1,13 @@
 /** The mail that asks the buyer to attach the saved file: a mail link cannot attach it by itself. */
-import type { Offer } from '../catalogue/catalogue.ts';
+import type { Words } from '../catalogue/catalogue.ts';
+import type { Shop } from '../catalogue/shop.ts';
 import { say } from '../catalogue/words.ts';
 import { orderFileName } from './makeOrder.ts';
 import { showNumber } from './number.ts';
 
 /** Address of a mail link to the shop; nothing of the prescription or the buyer is in it. */
 export function mailLink(
-  { shop, words }: Pick<Offer, 'shop' | 'words'>,
+  { shop, words }: { readonly shop: Pick<Shop, 'name' | 'contact'>; readonly words: Words },
   number: string,
   sealed: boolean,
 ): string {

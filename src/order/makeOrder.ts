@@ -1,10 +1,10 @@
 /** An order from what the buyer entered and the shop answered. Neither clock nor chance: number and date are given. */
-import type { Offer } from '../catalogue/catalogue.ts';
+import type { Shop } from '../catalogue/shop.ts';
 import type { Answer } from '../quote/answer.ts';
 import type { QuoteRequest } from '../quote/request.ts';
 import { showNumber } from './number.ts';
 import { type Buyer, ORDER_VERSION, type Order, type OrderPair, VERSION_KEY } from './order.ts';
-import { fillPayment } from './payment.ts';
+import { fillPayment, type Paid } from './payment.ts';
 import { shownOf } from './shown.ts';
 import { plainLine, plainText } from './text.ts';
 
@@ -26,8 +26,11 @@ export interface OrderDraft {
   readonly notes: string;
 }
 
+/** What of a shop goes into an order. */
+export type OrderingShop = Paid & Pick<Shop, 'name' | 'address' | 'order'>;
+
 /** The order of a draft; every text of it in plain characters. What a draft still lacks is missing.ts. */
-export function makeOrder({ shop }: Pick<Offer, 'shop'>, draft: OrderDraft): Order {
+export function makeOrder({ shop }: { readonly shop: OrderingShop }, draft: OrderDraft): Order {
   const { number, shopVersion, buyer, request, pairs, answer, accepted, notes } = draft;
   const payment = shop.order.payments.find(({ id }) => id === draft.payment);
   return plainTexts({

@@ -1,46 +1,94 @@
 /** What a draft still lacks before it can be sent, as ids of sentences in the shop's words. */
-import type { Offer } from '../catalogue/catalogue.ts';
-import type { OrderDraft } from './makeOrder.ts';
+import type { Answer } from '../quote/answer.ts';
+import type { OrderDraft, OrderingShop } from './makeOrder.ts';
+import type { Measurer, OrderPair } from './order.ts';
 import { plainText } from './text.ts';
 
+/** In the order of the form. */
 export const LACKS = [
+  'gone',
+  'price',
+  'unread',
+  'needs',
+  'refused',
+  'wearer',
+  'measurer',
+  'caution',
   'name',
   'address',
   'contact',
-  'wearer',
-  'caution',
   'consent',
   'payment',
-  'refused',
 ] as const;
 
 /** One thing that is missing. */
 export interface Lack {
   /** Sentence `order.missing.<code>`. */
   readonly code: (typeof LACKS)[number];
-  /** Index of the pair, or id of the consent, that it is about; null: the whole order. */
+  /** Index of the pair, id of the consent, or name of the frame that is gone; null: the whole order. */
   readonly of: number | string | null;
 }
 
+/** A pair while its part of the form is filled in. */
+export interface UnfinishedPair extends Omit<OrderPair, 'measuredBy'> {
+  /** null: not said. */
+  readonly measuredBy: Measurer | null;
+  /** What its worksheet waits for: an entry that cannot be read, or one that is not there; null: nothing. */
+  readonly waits: 'unread' | 'needs' | null;
+}
+
+/** A draft while the form is filled in. */
+export interface Unfinished extends Omit<OrderDraft, 'pairs' | 'answer'> {
+  readonly pairs: readonly UnfinishedPair[];
+  /** null: the terms have no price. */
+  readonly answer: Answer | null;
+  /** Frames of pairs that the shop no longer has; these pairs are not in the request. */
+  readonly gone: readonly string[];
+}
+
 /** Everything that a draft lacks, in the order of the form; empty when it can be sent. */
-export function missingOf({ shop }: Pick<Offer, 'shop'>, draft: OrderDraft): readonly Lack[] {
-  const { buyer, pairs, accepted, payment, answer } = draft;
-  const { consents, payments } = shop.order;
-  const blank = (text: string) => plainText(text) === '';
-  const lacks: Lack[] = [];
-  const lack = (code: Lack['code'], of: Lack['of'] = null) => lacks.push({ code, of });
-  if (blank(buyer.name)) lack('name');
-  if (buyer.lines.every(blank)) lack('address');
-  if (blank(buyer.email) && blank(buyer.phone)) lack('contact');
-  for (const [at, { wearer }] of pairs.entries()) if (blank(wearer)) lack('wearer', at);
-  for (const [at, { findings }] of answer.pairs.entries()) {
-    const open = findings.filter(
-      ({ level, rule }) => level === 'caution' && !pairs[at]?.confirmed.includes(rule),
-    );
-    if (open.length > 0) lack('caution', at);
-  }
-  for (const { id } of consents) if (!accepted.includes(id)) lack('consent', id);
-  if (payments.length > 0 && !payments.some(({ id }) => id === payment)) lack('payment');
-  if (answer.verdict === 'refused') lack('refused');
-  return lacks;
+export function missingOf(
+  { shop }: { readonly shop: Pick<OrderingShop, 'order'> },
+  draft: Unfinished,
+): readonly Lack[] {
+  const { pairs, answer, gone } = draft;
+  return [
+    ...gone.map((frame): Lack => ({ code: 'gone', of: frame })),
+    ...(answer === null && pairs.length > 0 ? [{ code: 'price', of: null } as const] : []),
+    ...pairs.flatMap((pair, at) => pairLacks(pair, answer?.pairs[at], at)),
+    ...wholeLacks(shop.order, draft),
+  ];
+}
+
+const isBlank = (text: string) => plainText(text) === '';
+
+function pairLacks(pair: UnfinishedPair, answer: Answer['pairs'][number] | undefined, at: number): Lack[] {
+  const { waits, wearer, measuredBy, confirmed } = pair;
+  const cautions = (answer?.findings ?? []).filter(({ level }) => level === 'caution');
+  const lacks: readonly (readonly [Lack['code'], boolean])[] = [
+    ['unread', waits === 'unread'],
+    ['needs', waits === 'needs'],
+    // Until all is entered, a refusal only says so.
+    ['refused', waits === null && answer?.verdict === 'refused'],
+    ['wearer', isBlank(wearer)],
+    ['measurer', measuredBy === null],
+    ['caution', cautions.some(({ rule }) => !confirmed.includes(rule))],
+  ];
+  return lacks.flatMap(([code, open]) => (open ? [{ code, of: at }] : []));
+}
+
+function wholeLacks({ consents, payments }: OrderingShop['order'], draft: Unfinished): Lack[] {
+  const { buyer, accepted, payment } = draft;
+  const lacks: readonly (readonly [Lack['code'], boolean])[] = [
+    ['name', isBlank(buyer.name)],
+    ['address', buyer.lines.every(isBlank)],
+    ['contact', isBlank(buyer.email) && isBlank(buyer.phone)],
+  ];
+  return [
+    ...lacks.flatMap(([code, open]): Lack[] => (open ? [{ code, of: null }] : [])),
+    ...consents.flatMap(({ id }): Lack[] => (accepted.includes(id) ? [] : [{ code: 'consent', of: id }])),
+    ...(payments.length > 0 && !payments.some(({ id }) => id === payment)
+      ? [{ code: 'payment', of: null } as const]
+      : []),
+  ];
 }

@@ -8,13 +8,15 @@ import { VERDICTS } from '../quote/answer.ts';
 import { requestSchema } from '../quote/requestSchema.ts';
 import { LEVELS } from '../rules/finding.ts';
 import { MOST_ATTACHED_BYTES, MOST_ATTACHMENTS, MOST_NAME_LETTERS } from './attachment.ts';
+import {
+  MOST_LINE_LETTERS as LINE,
+  MOST_ADDRESS_LINES,
+  MOST_PROSE_LETTERS as PROSE,
+  WORN_BASE_CURVES_D,
+} from './limits.ts';
 import { isOrderNumber } from './number.ts';
 import { ATTACHMENT_TYPES, MEASURERS, ORDER_VERSION, VERSION_KEY } from './order.ts';
 import { isPlainText } from './text.ts';
-
-/** Letters of one text at most. */
-const LINE = 300;
-const PROSE = 5000;
 
 const text = (most: number, least = 0) =>
   z
@@ -69,7 +71,7 @@ const pair = z.strictObject({
   measuredBy: z.enum(MEASURERS),
   measuredNote: text(PROSE),
   confirmed: list(text(80, 1), 100),
-  wornBaseCurveD: z.nullable(finite(0, 12)),
+  wornBaseCurveD: z.nullable(finite(WORN_BASE_CURVES_D.least, WORN_BASE_CURVES_D.most)),
 });
 
 const shownLens = z.strictObject({
@@ -121,7 +123,7 @@ export const orderSchema = z.strictObject({
   }),
   buyer: z.strictObject({
     name: lineText(1),
-    lines: list(lineText(1), 12),
+    lines: list(lineText(1), MOST_ADDRESS_LINES),
     email: lineText(),
     phone: lineText(),
   }),

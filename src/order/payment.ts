@@ -6,11 +6,14 @@ import { formatMoney } from '../money/format.ts';
 import { showNumber } from './number.ts';
 import type { OrderPayment } from './order.ts';
 
+/** What of a shop says how its amounts are written. */
+export type Paid = Pick<Shop, 'currency' | 'currencyDigits' | 'language'>;
+
 /**
  * A way to pay for an order. In the words the total is written as money of the shop's language; in the link it is a
  * plain decimal such as 208.90, and the number has digits alone. `totalMinor` in minor units.
  */
-export function fillPayment(shop: Shop, payment: Payment, number: string, totalMinor: number): OrderPayment {
+export function fillPayment(shop: Paid, payment: Payment, number: string, totalMinor: number): OrderPayment {
   const { currency, currencyDigits, language } = shop;
   const money = formatMoney(totalMinor, currency, currencyDigits, language);
   const fill = (text: string, total: string, shown: string) =>

@@ -1,18 +1,30 @@
 import { describe, expect, it } from 'vitest';
 import { say } from '../../src/catalogue/words.ts';
-import type { OrderDraft } from '../../src/order/makeOrder.ts';
-import { LACKS, missingOf } from '../../src/order/missing.ts';
+import { LACKS, missingOf, type Unfinished } from '../../src/order/missing.ts';
 import { draftOf, shop } from './orders.ts';
 
-const whole = draftOf();
-const lacking = (changed: Partial<OrderDraft>) => missingOf(shop, { ...whole, ...changed });
+const draft = draftOf();
+const whole: Unfinished = {
+  ...draft,
+  pairs: draft.pairs.map((pair) => ({ ...pair, waits: null })),
+  gone: [],
+};
+const lacking = (changed: Partial<Unfinished>) => missingOf(shop, { ...whole, ...changed });
+const eachPair = (changed: Partial<Unfinished['pairs'][number]>) => ({
+  pairs: whole.pairs.map((pair) => ({ ...pair, ...changed })),
+});
+const refused = {
+  ...draft.answer,
+  verdict: 'refused' as const,
+  pairs: draft.answer.pairs.map((pair) => ({ ...pair, verdict: 'refused' as const })),
+};
 
 describe('a draft', () => {
   it('lacks nothing when it is whole', () => {
     expect(missingOf(shop, whole)).toEqual([]);
   });
 
-  it.each<[string, Partial<OrderDraft>, ReturnType<typeof missingOf>]>([
+  it.each<[string, Partial<Unfinished>, ReturnType<typeof missingOf>]>([
     ['a name of spaces', { buyer: { ...whole.buyer, name: ' \u200b\n' } }, [{ code: 'name', of: null }]],
     [
       'an address of empty lines',
@@ -24,16 +36,12 @@ describe('a draft', () => {
       { buyer: { ...whole.buyer, email: '', phone: '' } },
       [{ code: 'contact', of: null }],
     ],
-    [
-      'nobody to wear it',
-      { pairs: whole.pairs.map((pair) => ({ ...pair, wearer: '' })) },
-      [{ code: 'wearer', of: 0 }],
-    ],
-    [
-      'an unread caution',
-      { pairs: whole.pairs.map((pair) => ({ ...pair, confirmed: [] })) },
-      [{ code: 'caution', of: 0 }],
-    ],
+    ['nobody to wear it', eachPair({ wearer: '' }), [{ code: 'wearer', of: 0 }]],
+    ['nobody said to have measured', eachPair({ measuredBy: null }), [{ code: 'measurer', of: 0 }]],
+    ['an unread caution', eachPair({ confirmed: [] }), [{ code: 'caution', of: 0 }]],
+    ['an entry that cannot be read', eachPair({ waits: 'unread' }), [{ code: 'unread', of: 0 }]],
+    ['a frame that is gone', { gone: ['dodo'] }, [{ code: 'gone', of: 'dodo' }]],
+    ['terms without a price', { answer: null }, [{ code: 'price', of: null }]],
     [
       'a consent not given',
       { accepted: ['prescription', 'cautions'] },
@@ -41,16 +49,32 @@ describe('a draft', () => {
     ],
     ['no way to pay', { payment: null }, [{ code: 'payment', of: null }]],
     ['a way to pay that the shop does not have', { payment: 'barter' }, [{ code: 'payment', of: null }]],
+    ['a pair that cannot be made', { answer: refused }, [{ code: 'refused', of: 0 }]],
     [
-      'a pair that cannot be made',
-      { answer: { ...whole.answer, verdict: 'refused' } },
-      [{ code: 'refused', of: null }],
+      'a pair that still waits for an entry, and is refused for that alone',
+      { answer: refused, ...eachPair({ waits: 'needs' }) },
+      [{ code: 'needs', of: 0 }],
     ],
   ])('lacks something with %s', (_, changed, lacks) => {
     expect(lacking(changed)).toEqual(lacks);
   });
 
+  it('tells of its lacks in the order of the form', () => {
+    const [pair] = whole.pairs;
+    if (pair === undefined) throw new Error('The draft has no pair.');
+    const empty = lacking({
+      ...eachPair({ wearer: '', measuredBy: null, confirmed: [] }),
+      buyer: { name: '', lines: [], email: '', phone: '' },
+      accepted: [],
+      payment: null,
+    });
+    const places = empty.map(({ code }) => LACKS.indexOf(code));
+    expect(places).toEqual([...places].sort((one, other) => one - other));
+    expect(empty).toHaveLength(6 + shop.shop.order.consents.length + 1);
+  });
+
   it('is told each lack in the shop’s words', () => {
-    for (const code of LACKS) expect(say(shop.words, `order.missing.${code}`)).not.toBe('');
+    const slots = { frame: 'dodo' };
+    for (const code of LACKS) expect(say(shop.words, `order.missing.${code}`, slots)).not.toBe('');
   });
 });
