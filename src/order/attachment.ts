@@ -1,13 +1,8 @@
 /** Pictures and PDFs of a prescription: told by their first bytes, never by their name; limited in size and number. */
 import { toBase64 } from './base64.ts';
+import { MOST_ATTACHED_BYTES, MOST_NAME_LETTERS } from './limits.ts';
 import type { Attachment, AttachmentType } from './order.ts';
 import { plainLine } from './text.ts';
-
-/** Bytes of all attachments of an order together. */
-export const MOST_ATTACHED_BYTES = 12_000_000;
-/** Attachments of one prescription. */
-export const MOST_ATTACHMENTS = 4;
-export const MOST_NAME_LETTERS = 120;
 
 /** First letters of each type, by code; `?` is any. */
 const STARTS: readonly (readonly [AttachmentType, string])[] = [

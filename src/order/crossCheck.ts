@@ -1,7 +1,8 @@
 /** What the shape of an order cannot show: that its parts go together, its figures are possible, its files are files. */
 import { pairFaults } from '../quote/plausible.ts';
-import { attachmentType, MOST_ATTACHED_BYTES } from './attachment.ts';
+import { attachmentType } from './attachment.ts';
 import { fromBase64 } from './base64.ts';
+import { MOST_ATTACHED_BYTES } from './limits.ts';
 import type { Attachment, Order } from './order.ts';
 import { briefly, type Refusal, refusal } from './refusal.ts';
 

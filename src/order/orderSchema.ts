@@ -7,10 +7,12 @@ import { LINE_KINDS } from '../pricing/line.ts';
 import { VERDICTS } from '../quote/answer.ts';
 import { requestSchema } from '../quote/requestSchema.ts';
 import { LEVELS } from '../rules/finding.ts';
-import { MOST_ATTACHED_BYTES, MOST_ATTACHMENTS, MOST_NAME_LETTERS } from './attachment.ts';
 import {
   MOST_LINE_LETTERS as LINE,
   MOST_ADDRESS_LINES,
+  MOST_ATTACHED_BYTES,
+  MOST_ATTACHMENTS,
+  MOST_NAME_LETTERS,
   MOST_PROSE_LETTERS as PROSE,
   WORN_BASE_CURVES_D,
 } from './limits.ts';

@@ -34,6 +34,12 @@ export async function seal(bytes: Uint8Array, recipients: readonly string[]): Pr
   return encrypter.encrypt(bytes);
 }
 
+/** Sealed bytes as letters: for what carries text alone, such as a share sheet. */
+export async function armour(sealed: Uint8Array): Promise<Uint8Array> {
+  const { armor } = await import('age-encryption');
+  return new TextEncoder().encode(armor.encode(sealed));
+}
+
 /** What sealed bytes hold, opened with the first of the private keys that fits; else why not. */
 export async function unseal(
   bytes: Uint8Array,

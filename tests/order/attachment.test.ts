@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { attach, attachmentType, MOST_ATTACHED_BYTES } from '../../src/order/attachment.ts';
+import { attach, attachmentType } from '../../src/order/attachment.ts';
 import { fromBase64, toBase64 } from '../../src/order/base64.ts';
+import { MOST_ATTACHED_BYTES } from '../../src/order/limits.ts';
 import { PICTURE } from './orders.ts';
 
 const ascii = (text: string) => Uint8Array.from(text, (letter) => letter.charCodeAt(0));

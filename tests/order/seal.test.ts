@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { afterAll, describe, expect, it } from 'vitest';
-import { isSealed, makeKeys, seal, unseal } from '../../src/order/seal.ts';
+import { armour, isSealed, makeKeys, seal, unseal } from '../../src/order/seal.ts';
 
 const folder = mkdtempSync(join(tmpdir(), 'bevelbook-seal-'));
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
@@ -26,6 +26,13 @@ describe('a sealed file', () => {
     expect(await unseal(onlyMine, [other.identity])).toBe('wrong-key');
     expect(await unseal(onlyMine, [other.identity, mine.identity])).toEqual(bytes);
     expect(await unseal(onlyMine, [])).toBe('no-key');
+  });
+
+  it('opens as letters too', async () => {
+    const letters = await armour(await seal(bytes, [mine.recipient]));
+    expect(new TextDecoder().decode(letters)).toMatch(/^-----BEGIN AGE ENCRYPTED FILE-----\n/);
+    expect(isSealed(letters)).toBe(true);
+    expect(await unseal(letters, [mine.identity])).toEqual(bytes);
   });
 
   it('holds nothing of what it was made from', async () => {

@@ -56,7 +56,8 @@ function scriptKb(html: string): number {
   return sum([...inline.map(([, text = '']) => kb(text)), ...[...scripts].map((name) => kb(read(name)))]);
 }
 
-const hasIsland = (html: string) => /<astro-island\b|id="(?:worksheet|list|basket|workroom)-root"/.test(html);
+const hasIsland = (html: string) =>
+  /<astro-island\b|id="(?:worksheet|list|basket|order|workroom)-root"/.test(html);
 const framePages = pages.filter((name) => /^frames\/.+\/index\.html$/.test(name));
 
 describe('a built page', () => {
@@ -89,6 +90,25 @@ describe('each page of a frame, gzipped', () => {
       .map((name) => ({ name, kb: weigh(read(name)) }))
       .filter((page) => page.kb > limitKb);
     expect(over).toEqual([]);
+  });
+});
+
+describe('the page of the order, gzipped', () => {
+  const html = read('order/index.html');
+
+  it('keeps its script within 32 kB with the part that it loads at once; the rest waits until it is needed', () => {
+    const [entry = ''] = named(html, 'src', 'js');
+    const atOnce = imports(entry, importOnDemand).filter((name) => name.includes('/atTheForm.'));
+    expect(atOnce).toHaveLength(1);
+    const scripts = new Set([entry, ...atOnce].flatMap((name) => [...withImports(name)]));
+    expect(sum([...scripts].map((name) => kb(read(name))))).toBeLessThanOrEqual(budget.scriptKb);
+  });
+
+  it.each([
+    ['HTML', budget.htmlKb, kb(html)],
+    ['CSS', budget.cssKb, sum(named(html, 'href', 'css').map((name) => kb(read(name))))],
+  ])('keeps its %s within %d kB', (_, limitKb, found) => {
+    expect(found).toBeLessThanOrEqual(limitKb);
   });
 });
 

@@ -28,6 +28,8 @@ export interface BasketAnswer {
   /** null: nothing to price, or the terms have a fault. */
   readonly price: PriceAnswer | null;
   readonly faults: readonly FieldFault[];
+  /** The whole answer that the price is of, for whoever makes an order of it; null where there is no price. */
+  readonly whole: Answer | null;
   /** What was asked, for whoever makes an order of it; null where there is nothing to ask. */
   readonly request: QuoteRequest | null;
 }
@@ -44,7 +46,8 @@ export function answerBasket(basket: Basket, frameOf: FrameOf, data: ShopData, d
     return frame && { id: pair.id, frame, read: readPair(pair, frame, data, date) };
   });
   const whole = reads.filter((one) => one !== null);
-  if (whole.length === 0) return { pairs: reads.map(() => null), price: null, faults: [], request: null };
+  if (whole.length === 0)
+    return { pairs: reads.map(() => null), price: null, whole: null, faults: [], request: null };
   const offer: Offer = { ...data, frames: [...new Set(whole.map(({ frame }) => frame))] };
   const pairs = whole.map(({ read }) => read.request);
   const request: QuoteRequest = { date, ...orderTerms(basket.terms), pairs };
@@ -59,6 +62,7 @@ export function answerBasket(basket: Basket, frameOf: FrameOf, data: ShopData, d
   return {
     pairs: reads.map((one) => one && stand(one)),
     price: asked.ok ? asked.answer.price : null,
+    whole: asked.ok ? asked.answer : null,
     faults: asked.ok ? [] : asked.faults.map((fault) => toFieldFault(fault, NO_ROWS)),
     request,
   };

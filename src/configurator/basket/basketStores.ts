@@ -3,7 +3,7 @@ import { atom, computed, map } from 'nanostores';
 import type { Field } from '../fields.ts';
 import { drop, hold, look, type Shelves } from '../keeping/holding.ts';
 import type { BasketAnswer } from './answerBasket.ts';
-import { BASKET, type Basket, copyForAnother, NO_BASKET, remove } from './basket.ts';
+import { BASKET, type Basket, copyForAnother, enter, NO_BASKET, remove } from './basket.ts';
 
 /** The basket as it was asked about, with its answer: a newer one may be on its way. */
 export interface Answered {
@@ -91,6 +91,8 @@ export function createBasket({ shelves, ask, date }: BasketSource) {
       onDevice.set(now.onDevice);
       void judge();
     },
+    /** An entry of one pair. */
+    enter: (id: number, field: Field, text: string) => change(enter(basket.get(), id, field, text)),
     enterTerm: (field: Field, text: string) => {
       const now = basket.get();
       change({ ...now, terms: { ...now.terms, [field]: text } });

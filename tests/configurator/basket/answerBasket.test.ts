@@ -114,6 +114,6 @@ describe('the answer to a basket', () => {
   });
 
   it('of nothing is nothing', () => {
-    expect(answer(NO_BASKET)).toEqual({ pairs: [], price: null, faults: [], request: null });
+    expect(answer(NO_BASKET)).toEqual({ pairs: [], price: null, whole: null, faults: [], request: null });
   });
 });

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import {
   BASKET,
   copyForAnother,
+  enter,
   MOST_PAIRS,
   NO_BASKET,
   put,
@@ -22,10 +23,18 @@ function filled(count: number) {
 }
 
 describe('a basket', () => {
-  it('gives each pair a number of its own, and to no other while one with a higher is there', () => {
+  it('gives each pair a number of its own, and never gives it again', () => {
     const basket = remove(filled(3), 2);
     expect(basket.pairs.map(({ id }) => id)).toEqual([1, 3]);
     expect(put(basket, pair('-9'))?.pairs.map(({ id }) => id)).toEqual([1, 3, 4]);
+    const emptied = [1, 2, 3].reduce(remove, filled(3));
+    const again = BASKET.read(JSON.parse(JSON.stringify(emptied)));
+    expect(again && put(again, pair('-9'))?.pairs.map(({ id }) => id)).toEqual([4]);
+  });
+
+  it('takes an entry of one pair, and leaves the others', () => {
+    const basket = enter(filled(2), 2, 'issued', '2026-06-01');
+    expect(basket.pairs.map(({ entries }) => entries.issued)).toEqual([undefined, '2026-06-01']);
   });
 
   it('takes as many pairs as one request may hold', () => {

@@ -5,7 +5,7 @@ import { createBasket } from '../../../src/configurator/basket/basketStores.ts';
 import { hold, look } from '../../../src/configurator/keeping/holding.ts';
 import { emptyShelves, refusing } from '../keeping/shelf.ts';
 
-const ANSWER: BasketAnswer = { pairs: [], price: null, faults: [], request: null };
+const ANSWER: BasketAnswer = { pairs: [], price: null, whole: null, faults: [], request: null };
 const one = put(NO_BASKET, { frame: 'dunlin', entries: { use: 'distance' } }) ?? NO_BASKET;
 
 /** A basket whose engine answers when it is told to. */
