@@ -16,6 +16,9 @@ const contentSecurityPolicy = [
   "img-src 'self' data:",
 ];
 
+// Split by who shares what, the parts of these would weigh more than all of them as one.
+const groups = [{ name: 'preact', test: /node_modules[\\/](?:preact|nanostores|@nanostores)[\\/]/ }];
+
 export default defineConfig({
   output: 'static',
   outDir: './dist',
@@ -27,7 +30,11 @@ export default defineConfig({
   // Its colours are inline styles, which the policy below refuses; no page shows code.
   markdown: { syntaxHighlight: false },
   // The worksheet's engine is built in parts, which only modules can be.
-  vite: { worker: { format: 'es' }, plugins: [apart('src/islands/workroom')] },
+  vite: {
+    worker: { format: 'es' },
+    plugins: [apart('src/islands/workroom'), apart('src/islands/order')],
+    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
+  },
   integrations: [shopContent(loadCatalogue), preact(), ownerPreview(), offlineWorkroom()],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },
 });
