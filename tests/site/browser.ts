@@ -85,13 +85,14 @@ function explainFailure(error: unknown): string {
 /**
  * A browser that runs; close it after use. Throws when none starts, naming each that was tried, why it failed and
  * what to install. A CHROME_PATH that does not start is an error at once: whoever set it wants that one.
+ * `more` are flags of the browser besides the usual ones.
  */
-export async function openBrowser(): Promise<Browser> {
+export async function openBrowser(more: readonly string[] = []): Promise<Browser> {
   const failures: string[] = [];
   for (const { name, options } of listCandidates()) {
     try {
       // Playwright leaves the sandbox off, as root needs; these tests open no page but their own.
-      return await chromium.launch({ headless: true, args: flags, ...(await options()) });
+      return await chromium.launch({ headless: true, args: [...flags, ...more], ...(await options()) });
     } catch (error) {
       failures.push(`  ${name}: ${explainFailure(error)}`);
     }
