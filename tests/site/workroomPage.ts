@@ -13,7 +13,7 @@ import { orderOf, shop } from '../order/orders.ts';
 import { judgedOf, PAIRS, type PairName } from '../workroom/jobs.ts';
 import { watchFaults } from './browser.ts';
 
-export const version = await shopVersion(shop);
+const version = await shopVersion(shop);
 export const numberOf = (seed: number): string => orderNumber(new Uint8Array(16).fill(seed));
 
 export interface SentFile {
@@ -65,8 +65,6 @@ export async function openWorkroom(browser: Browser, origin: string, options: Br
     choose: (number: string) => page.locator('button.wr-job', { hasText: number }).click(),
   };
 }
-
-export type WorkroomOnScreen = Awaited<ReturnType<typeof openWorkroom>>;
 
 /** What is typed for a pair that is exactly as ordered, its cylinders in plus form where asked. */
 export function asOrdered(name: PairName, plus = false): Readonly<Record<string, string>> {

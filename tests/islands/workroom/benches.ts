@@ -11,7 +11,7 @@ import { orderOf, shop } from '../../order/orders.ts';
 
 export const orders = await loadOrders();
 export const [mine, other] = await Promise.all([makeKeys(), makeKeys()]);
-export const version = '0'.repeat(64);
+const version = '0'.repeat(64);
 export const TODAY = '2026-11-27';
 
 export const numberOf = (seed: number): string => orderNumber(new Uint8Array(16).fill(seed));
