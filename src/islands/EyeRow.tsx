@@ -21,10 +21,14 @@ export function EyeRow({ eye }: { readonly eye: Eye }) {
         <PowerFields eye={eye} />
         <PrismFields eye={eye} />
       </div>
-      {told.map(([name, label]) => (
-        <Message key={name} name={name} label={label} />
-      ))}
-      <BalanceTick eye={eye} />
+      <div class="ws-eye-foot">
+        <div>
+          {told.map(([name, label]) => (
+            <Message key={name} name={name} label={label} />
+          ))}
+        </div>
+        <BalanceTick eye={eye} />
+      </div>
     </fieldset>
   );
 }

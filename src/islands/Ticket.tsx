@@ -69,8 +69,8 @@ export function Ticket() {
         {loaded === 'failed' && <p class="ws-note">{t('instead.failed')}</p>}
         <Findings parts={parts} />
         {parts && <parts.Alternatives />}
-        <LensFigures />
         {priced ? <PriceLines /> : <p class="ws-note">{t('ticket.noPrice')}</p>}
+        <LensFigures />
         <Showing />
         <p class="ws-note">{t('advice')}</p>
         <p class="ws-note">{t('ticket.safety')}</p>

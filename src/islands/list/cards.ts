@@ -45,10 +45,16 @@ export function keepCards(stores: FrameListStores, page: ParentNode): void {
     const ids = new Set(shown.map(({ id }) => id));
     for (const [id, { element }] of cards) element.hidden = !ids.has(id);
     const inShop = order === 'shop' ? stores.facts : shown;
+    const filled = new Map<Element, number>();
     for (const { id } of inShop) {
       const card = cards.get(id);
       const place = order === 'shop' ? card?.home : flat?.querySelector('.frame-list');
-      if (card && place) place.append(card.element);
+      if (!card || !place) continue;
+      const at = filled.get(place) ?? 0;
+      filled.set(place, at + 1);
+      // A card that stands where it belongs is not moved: the browser would lay it out anew.
+      const there = place.children[at] ?? null;
+      if (there !== card.element) place.insertBefore(card.element, there);
     }
     if (flat === null) return;
     flat.hidden = order === 'shop';
