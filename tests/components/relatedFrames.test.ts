@@ -1,3 +1,4 @@
+import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import type { Frame } from '../../src/catalogue/frame.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
@@ -22,6 +23,9 @@ function frame(id: string, aMm: number, more: Partial<Frame> = {}): Frame {
     sizes: [{ ...size, aMm, edMm: 52 }],
     ...more,
   };
+}
+function twoSizes(...widthsMm: readonly number[]): Pick<Frame, 'sizes'> {
+  return { sizes: widthsMm.flatMap((aMm) => frame('any', aMm).sizes) };
 }
 const ids = (one: Frame, all: readonly Frame[]) => relatedFrames(one, all).map((r) => r.frame.id);
 
@@ -51,6 +55,45 @@ describe('related frames', () => {
       frame('clear', 58),
     ];
     expect(ids(frame('m', 50), others)).toEqual(['clear', 'sun']);
+  });
+
+  it('are those that a look at every frame finds', () => {
+    const tenths = fc.integer({ min: 400, max: 600 }).map((n) => n / 10);
+    const shops = fc.array(fc.record({ a: tenths, b: tenths, sun: fc.boolean(), grooved: fc.boolean() }), {
+      minLength: 2,
+      maxLength: 30,
+    });
+    fc.assert(
+      fc.property(shops, (made) => {
+        const all = made.map(({ a, b, sun, grooved }, index) =>
+          frame(`f${index}`, a, { sun, mounting: { kind: grooved ? 'grooved' : 'full' }, ...twoSizes(a, b) }),
+        );
+        for (const own of all) {
+          const apart = (other: Frame) =>
+            Math.min(
+              ...own.sizes.flatMap((one) =>
+                other.sizes.map((two) =>
+                  Math.hypot(
+                    one.aMm - two.aMm,
+                    one.bMm - two.bMm,
+                    one.dblMm - two.dblMm,
+                    one.edMm - two.edMm,
+                    own.mounting.kind === other.mounting.kind ? 0 : 4,
+                  ),
+                ),
+              ),
+            );
+          const expected = all
+            .filter((other) => other !== own)
+            .map((other) => ({ id: other.id, light: Number(other.sun !== own.sun), apart: apart(other) }))
+            .sort((x, y) => x.light - y.light || x.apart - y.apart || (x.id < y.id ? -1 : 1))
+            .slice(0, 3)
+            .map(({ id }) => id);
+          expect(ids(own, all)).toEqual(expected);
+        }
+      }),
+      { numRuns: 60 },
+    );
   });
 
   it('never hold the frame itself, in the whole demo', () => {
