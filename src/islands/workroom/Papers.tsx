@@ -85,7 +85,10 @@ export function Papers({ held, measured, draft, enter }: Props) {
           {t('papers.save')}
         </button>
       </div>
-      {shown !== null && <iframe class="wr-paper" title={t('papers.preview')} sandbox="" srcdoc={preview} />}
+      {shown !== null && (
+        // A new frame each time: one that is given other text adds a step to the way back.
+        <iframe key={preview} class="wr-paper" title={t('papers.preview')} sandbox="" srcdoc={preview} />
+      )}
       {wanted !== null && <Printed key={wanted.turn} html={wanted.html} done={() => setWanted(null)} />}
     </section>
   );
