@@ -4,6 +4,8 @@
  */
 import { readFileSync } from 'node:fs';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
+import { finishLens } from '../../src/optics/finishedLens.ts';
+import { mirror } from '../../src/optics/outline.ts';
 import { advisedPair } from '../../src/quote/advice.ts';
 import { quote } from '../../src/quote/quote.ts';
 import type { QuoteRequest } from '../../src/quote/request.ts';
@@ -35,6 +37,26 @@ function timed(run: () => unknown): number {
 
 const median = (list: readonly number[]) => list.toSorted((a, b) => a - b)[list.length >> 1] ?? Number.NaN;
 
+/** As many finished pairs as there are designs and materials: no search, no rules, no price. */
+function barePairs(count: number, sphereD: number): void {
+  const right = { radiiMm: catalogue.frames[0]?.sizes[0]?.outline.radiiMm ?? [] };
+  for (let i = 0; i < count; i++)
+    for (const outline of [right, mirror(right)])
+      finishLens({
+        power: { sphereD, cylinderD: -0.75, axisDeg: 170 },
+        prism: { x: 0, y: 0 },
+        index: 1.6,
+        densityGPerCm3: 1.3,
+        frontPowerD: 4,
+        frontConic: 0,
+        outline,
+        reference: { xMm: 3, yMm: 2 },
+        limits: { centreMm: 1.5, edgeMm: 1, holes: [] },
+        fixedCentreThicknessMm: null,
+        profile: null,
+      });
+}
+
 let count = 0;
 const first = timed(() => {
   count = packagesOf(catalogue, withSphere(-3.25), 0).length;
@@ -42,8 +64,13 @@ const first = timed(() => {
 const warm = Array.from({ length: 60 }, (_, i) =>
   timed(() => packagesOf(catalogue, withSphere(-8 + i / 4), 0)),
 ).slice(20);
+const pairs = catalogue.designs.length * catalogue.materials.length;
+const bare = median(
+  Array.from({ length: 60 }, (_, i) => timed(() => barePairs(pairs, -8 + i / 4))).slice(20),
+);
 console.log(
-  `${count} packages of a frame: first ${first.toFixed(1)} ms, warm median ${median(warm).toFixed(1)} ms`,
+  `${count} packages of a frame: first ${first.toFixed(1)} ms, warm median ${median(warm).toFixed(1)} ms,` +
+    ` ${(median(warm) / bare).toFixed(1)} times ${pairs} bare finished pairs (${bare.toFixed(1)} ms)`,
 );
 
 const one = Array.from({ length: 400 }, (_, i) =>
