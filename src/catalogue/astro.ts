@@ -34,8 +34,10 @@ function catalogueModule(load: () => Reading) {
     const reading = load();
     if (!reading.ok) return { fault: printFaults(reading.faults) };
     // A string that is parsed is several times faster to load than the same object as code.
-    const json = JSON.stringify(JSON.stringify(reading.catalogue));
-    return { address: reading.catalogue.shop.address, code: `export const catalogue = JSON.parse(${json});` };
+    const { catalogue, translations } = reading;
+    const json = JSON.stringify(JSON.stringify([catalogue, ...translations]));
+    const code = `const all = JSON.parse(${json});\nexport const [catalogue, ...translations] = all;`;
+    return { address: catalogue.shop.address, code };
   };
   return {
     read: () => {

@@ -10,9 +10,9 @@ import type { PriceHabits } from './priceHabits.ts';
 import type { Promotion } from './promotion.ts';
 import type { Entry, Origin } from './reading/origin.ts';
 import type { PictureFile } from './reading/pictureKind.ts';
-import type { WordsTree } from './schema/words.ts';
 import type { Shop } from './shop.ts';
 import type { Tint } from './tint.ts';
+import type { Translation, WordsFile } from './translation/files.ts';
 import type { Workroom } from './workroom.ts';
 
 /** Ids of another kind, or every one that the shop has. */
@@ -44,8 +44,9 @@ export type AuthoredFrame = Omit<Authored<ListedFrame>, 'sizes'> & {
   readonly sizes: readonly AuthoredSize[];
 };
 
-/** The digits follow from the currency. */
-export type AuthoredShop = Omit<Shop, 'currencyDigits'> & {
+/** The digits follow from the currency, the languages begin with the shop's own. */
+export type AuthoredShop = Omit<Shop, 'currencyDigits' | 'languages'> & {
+  readonly otherLanguages: readonly string[];
   readonly collections: readonly Collection[];
   readonly workroom: Workroom;
   readonly prices: PriceHabits;
@@ -55,12 +56,6 @@ export type AuthoredPage = Omit<Page, 'slug' | 'html'>;
 /** Radii at equal angles round any point inside, mm. */
 export interface TracedOutline {
   readonly radiiMm: readonly number[];
-}
-
-/** A file of sentences; its name says nothing. */
-export interface WordsFile {
-  readonly language: string;
-  readonly entry: Entry<WordsTree>;
 }
 
 export interface Content {
@@ -78,6 +73,7 @@ export interface Content {
   readonly pages: readonly Entry<AuthoredPage>[];
   readonly words: readonly WordsFile[];
   readonly pictures: readonly PictureFile[];
+  readonly translations: readonly Translation[];
 }
 
 /** A check of the content as a whole. */

@@ -50,6 +50,12 @@ export const FAULTS = {
   'parts-disagree': 'these fields do not go together',
   'not-served': 'the shop does not send there',
   'gift-not-offered': 'the shop does not offer the lenses that it gives',
+  // translations
+  'unknown-language': 'the shop does not have this language',
+  'nothing-to-translate': 'this translates a file that is not there',
+  'not-translated': 'a text is not translated',
+  'translation-left-over': 'this translates what is not there any more',
+  'other-slots': 'the slots of this text are not those of the first language',
   'never-usable': 'no frame and no pair of lenses can ever use this option',
 } as const;
 

@@ -19,7 +19,9 @@ import { type Schema, valueAt } from './schema/parse.ts';
 import { promotionSchema } from './schema/promotion.ts';
 import { shopSchema } from './schema/shop.ts';
 import { tintSchema } from './schema/tint.ts';
+import { translationSchema } from './schema/translation.ts';
 import { wordsSchema } from './schema/words.ts';
+import { TEXTS } from './translation/texts.ts';
 
 /** The currency of the shop as far as its file can be read. */
 function readCurrency(shop: Origin | null): Currency {
@@ -33,7 +35,7 @@ export function gatherContent(
   files: readonly SourceFile[],
   root: string,
 ): { content: Content; faults: ContentFault[] } {
-  const { shop, words, entries, pictures, faults } = sortFiles(files, root);
+  const { shop, words, translations, entries, pictures, faults } = sortFiles(files, root);
   const money = moneyIn(readCurrency(shop));
   const readAll = <T>(kind: FolderKind, schema: Schema<T>): Entry<T>[] =>
     entries[kind].map(({ id, origin }) => readEntry(id, origin, schema));
@@ -51,16 +53,21 @@ export function gatherContent(
     pages: readAll('pages', pageSchema()),
     pictures,
     words: words.map(({ language, origin }) => ({ language, entry: readEntry(language, origin, wordsTree) })),
+    translations: translations.map(({ language, of, id, origin }) => ({
+      language,
+      of,
+      entry: readEntry(id, origin, translationSchema(TEXTS[of])),
+    })),
   };
   for (const one of allEntries(content)) faults.push(...one.faults);
   return { content, faults };
 }
 
 function allEntries(content: Content): readonly Entry<unknown>[] {
-  const { shop, words, root: _, pictures: _pictures, ...folders } = content;
+  const { shop, words, translations, root: _, pictures: _pictures, ...folders } = content;
   return [
     ...(shop === null ? [] : [shop]),
-    ...words.map(({ entry }) => entry),
+    ...[...words, ...translations].map(({ entry }) => entry),
     ...Object.values(folders).flat(),
   ];
 }

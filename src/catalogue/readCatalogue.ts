@@ -4,6 +4,7 @@
  */
 
 import { currencyDigits } from '../money/currency.ts';
+import type { Catalogue } from './catalogue.ts';
 import { checkDuplicates } from './checks/duplicates.ts';
 import { checkFiles } from './checks/files.ts';
 import { checkFormerIds } from './checks/formerIds.ts';
@@ -15,6 +16,7 @@ import { checkPromotions } from './checks/promotions.ts';
 import { checkReferences } from './checks/references.ts';
 import { checkShop } from './checks/shop.ts';
 import { checkTexts } from './checks/texts.ts';
+import { checkTranslations } from './checks/translations.ts';
 import { checkUsable } from './checks/usable.ts';
 import { checkWords } from './checks/words.ts';
 import { checkWorkroom } from './checks/workroom.ts';
@@ -27,6 +29,7 @@ import { resolveFrames, resolveOptions, resolvePromotions } from './resolve/noun
 import { makeOutlines } from './resolve/outlines.ts';
 import { flattenWords } from './schema/words.ts';
 import type { Reading } from './shopReading.ts';
+import { translateCatalogue } from './translation/translateCatalogue.ts';
 
 /** The content as a whole, one concern a check. */
 const CHECKS = [
@@ -43,6 +46,7 @@ const CHECKS = [
   checkPromotions,
   checkWords,
   checkTexts,
+  checkTranslations,
   checkUsable,
 ] as const;
 
@@ -53,24 +57,32 @@ export function readCatalogue(files: readonly SourceFile[], root = 'content'): R
   const faults = [...readFaults, ...CHECKS.flatMap((check) => check(content)), ...outlines.faults];
   const shop = content.shop?.value;
   if (faults.length > 0 || !shop) return { ok: false, faults: faults.toSorted(compareFaults) };
-  const { collections, workroom, prices, ...rest } = shop;
+  const { collections, workroom, prices, otherLanguages, ...rest } = shop;
   const words = content.words.filter(({ language }) => language === shop.language);
+  const catalogue: Catalogue = {
+    shop: {
+      ...rest,
+      languages: [shop.language, ...otherLanguages],
+      currencyDigits: currencyDigits(shop.currency) ?? 2,
+    },
+    collections,
+    workroom,
+    priceHabits: prices,
+    frames: resolveFrames(content, outlines.byFrame),
+    ...resolveOptions(content),
+    promotions: resolvePromotions(content),
+    words: Object.assign({}, ...words.map(({ entry }) => flattenWords(entry.value ?? {}))),
+    pages: sound(content.pages).map(({ id, origin, value }) => ({
+      slug: id,
+      ...value,
+      html: renderMarkdown(origin.body),
+    })),
+  };
+  const others = otherLanguages.map((language) => translateCatalogue(catalogue, content, language));
   return {
     ok: true,
-    catalogue: {
-      shop: { ...rest, currencyDigits: currencyDigits(shop.currency) ?? 2 },
-      collections,
-      workroom,
-      priceHabits: prices,
-      frames: resolveFrames(content, outlines.byFrame),
-      ...resolveOptions(content),
-      promotions: resolvePromotions(content),
-      words: Object.assign({}, ...words.map(({ entry }) => flattenWords(entry.value ?? {}))),
-      pages: sound(content.pages).map(({ id, origin, value }) => ({
-        slug: id,
-        ...value,
-        html: renderMarkdown(origin.body),
-      })),
-    },
+    catalogue,
+    translations: others.map((one) => one.catalogue),
+    untranslated: others.map((one) => one.untranslated),
   };
 }

@@ -33,7 +33,10 @@ export interface Shop {
   readonly tagline: string;
   /** Absolute address of the published site, without a slash at its end. */
   readonly address: string;
+  /** Language of this catalogue's texts, such as `en`. */
   readonly language: string;
+  /** Every language of the shop, its own first. */
+  readonly languages: readonly string[];
   /** ISO 4217 code; every amount of the shop is in it. */
   readonly currency: string;
   /** Digits after the point in this currency: 0, 2 or 3. */

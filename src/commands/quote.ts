@@ -5,6 +5,7 @@
 import { readFileSync } from 'node:fs';
 import { parseArgs } from 'node:util';
 import { civilDateAt } from '../catalogue/civilDate.ts';
+import { inLanguage } from '../catalogue/languages.ts';
 import { loadCatalogue } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
 import { quoteWithAdvice } from '../quote/advice.ts';
@@ -82,8 +83,16 @@ function answer({ values, positionals }: CommandLine): Reply {
   const today = civilDateAt(Date.now(), loaded.catalogue.shop.timeZone);
   const request = readRequest(read.json, today);
   if (!request.ok) return request;
-  const reply = quoteWithAdvice(loaded.catalogue, request.request);
+  const offer = inLanguage(loaded, request.request.language);
+  if (offer === undefined) return unspoken(loaded.catalogue.shop.languages, request.request.language);
+  const reply = quoteWithAdvice(offer, request.request);
   return reply.ok ? reply : { ok: false, faults: asWritten(read.json, reply.faults) };
+}
+
+/** A language that the shop does not have. */
+function unspoken(languages: readonly string[], found = ''): Reply {
+  const message = 'The shop does not speak this language.';
+  return { ok: false, faults: [{ path: 'language', message, expected: languages.join(' or '), found }] };
 }
 
 function print(reply: Reply): void {

@@ -1,6 +1,6 @@
 /** The text equivalent of a dimensioned drawing. */
 import type { Frame, FrameSize } from '../catalogue/frame.ts';
-import { t } from './shopWords.ts';
+import type { ShopWords } from './shopWords.ts';
 
 export interface DrawingText {
   readonly title: string;
@@ -12,18 +12,18 @@ export interface DrawingText {
 }
 
 /** Title, description and temple label of the drawing of one size. */
-export function describeDrawing(frame: Frame, size: FrameSize): DrawingText {
+export function describeDrawing({ t, figure }: ShopWords, frame: Frame, size: FrameSize): DrawingText {
   return {
     title: t('drawing.dimensioned', { model: frame.model, size: size.id }),
     description: t('drawing.describes', {
-      a: size.aMm,
-      b: size.bMm,
-      dbl: size.dblMm,
-      temple: size.templeMm,
+      a: figure(size.aMm),
+      b: figure(size.bMm),
+      dbl: figure(size.dblMm),
+      temple: figure(size.templeMm),
       mounting: t(`mounting.${frame.mounting.kind}`),
       bridge: t(`bridge.${size.bridge}`),
     }),
-    templeText: t('drawing.temple', { mm: size.templeMm }),
+    templeText: t('drawing.temple', { mm: figure(size.templeMm) }),
     unit: t('unit.mm'),
   };
 }

@@ -1,17 +1,17 @@
 /** The lens options of the shop by kind, what each goes with, and where its page is. */
 
-import { catalogue } from 'virtual:bevelbook/catalogue';
+import type { Catalogue } from '../catalogue/catalogue.ts';
 import type { OptionText } from '../catalogue/limit.ts';
 
 export const KINDS = ['designs', 'materials', 'tints', 'coatings'] as const;
 export type Kind = (typeof KINDS)[number];
 
 /** Options of a kind in the shop's own order. */
-export function optionsOf(kind: Kind): readonly OptionText[] {
+export function optionsOf(catalogue: Catalogue, kind: Kind): readonly OptionText[] {
   return catalogue[kind];
 }
 
-/** Address of an option's page. */
+/** Address of an option's page in the shop's first language. */
 export function optionHref(kind: Kind, id: string): string {
   return `/lenses/${kind}/${id}/`;
 }
@@ -23,7 +23,7 @@ export interface Partners {
 }
 
 /** What an option goes with, from the lists that the options declare for each other. */
-export function partners(kind: Kind, id: string): readonly Partners[] {
+export function partners(catalogue: Catalogue, kind: Kind, id: string): readonly Partners[] {
   const { designs, materials, tints, coatings } = catalogue;
   const named = (all: readonly OptionText[], ids: readonly string[]) => all.filter((o) => ids.includes(o.id));
   switch (kind) {

@@ -1,6 +1,6 @@
 /** In which measurements a related frame differs, in words. */
 import type { Related } from './relatedFrames.ts';
-import { figure, list, t } from './shopWords.ts';
+import type { ShopWords } from './shopWords.ts';
 
 const MEASURES = [
   ['a', 'aMm'],
@@ -10,15 +10,12 @@ const MEASURES = [
 ] as const;
 
 /** Differences of its nearest size from that of the frame, signed, to 0.1 mm. */
-export function relatedNote({ size, own }: Related): string {
+export function relatedNote({ figure, list, t }: ShopWords, { size, own }: Related): string {
+  const signed = (mm: number) => `${mm > 0 ? '+' : '−'}${figure(Math.abs(mm), 1)}`;
   const differences = MEASURES.flatMap(([key, field]) => {
     const mm = Math.round(10 * (size[field] - own[field])) / 10;
     return mm === 0 ? [] : [t(`related.${key}`, { mm: signed(mm) })];
   });
   if (differences.length === 0) return t('related.same', { size: size.id });
   return t('related.differs', { size: size.id, own: own.id, differences: list(differences) });
-}
-
-function signed(mm: number): string {
-  return `${mm > 0 ? '+' : '−'}${figure(Math.abs(mm), 1)}`;
 }

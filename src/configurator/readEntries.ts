@@ -44,6 +44,7 @@ export function readEntries(entries: Entries, given: ReadingFor): ReadEntries {
     waits,
     request: {
       date: on.date,
+      language: on.data.shop.language,
       ...orderTerms(entries),
       pairs: [pair],
     },

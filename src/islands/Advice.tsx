@@ -1,6 +1,7 @@
 /** What could be done instead: a way out, remedies of findings, better pairs. Each can be taken, and taken back. */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useRef } from 'preact/hooks';
+import { pageHref } from '../catalogue/languages.ts';
 import { leadsElsewhere } from '../configurator/changing.ts';
 import type { Advice as State } from '../configurator/worksheet.ts';
 import type { Alternative, Finding, Remedy } from '../quote/answer.ts';
@@ -28,7 +29,7 @@ function useNames(): (changes: Changes) => string {
 
 /** A button that makes the changes; where they lead to another frame, a link to its page. */
 function Take({ changes }: { readonly changes: Changes }) {
-  const { t, apply, kept } = useSheet();
+  const { t, data, apply, kept } = useSheet();
   const keeps = useStore(kept);
   const names = useNames()(changes);
   const elsewhere = changes.find(({ kind }) => kind === 'frame');
@@ -40,7 +41,7 @@ function Take({ changes }: { readonly changes: Changes }) {
     );
   return (
     <>
-      <a class="ws-take" href={`/frames/${elsewhere?.value}/`}>
+      <a class="ws-take" href={pageHref(data.shop, `/frames/${elsewhere?.value}/`)}>
         {t('instead.go', { names })}
       </a>
       {!keeps && <span class="ws-note">{t('instead.carries')}</span>}

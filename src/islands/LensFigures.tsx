@@ -1,5 +1,6 @@
 /** The finished lenses, a column an eye. */
 import { useStore } from '@nanostores/preact';
+import { writeDigits } from '../catalogue/words.ts';
 import { EYES } from '../configurator/fields.ts';
 import { placeOnLens, writeLens, writePower } from '../configurator/write.ts';
 import type { Eye } from '../optics/types.ts';
@@ -60,7 +61,8 @@ interface FigureRow {
 }
 
 function useRows(): readonly FigureRow[] {
-  const { t } = useSheet();
+  const { t, data } = useSheet();
+  const power = (text: string) => writeDigits(data.words, text);
   const { mm, gram, dioptre, prism } = useFigures();
   const row = (key: string, of: FigureRow['of']): FigureRow => ({ label: t(`figure.${key}`), of });
   const edge = (eye: Eye, at: { readonly mm: number; readonly atDeg: number }) =>
@@ -68,14 +70,14 @@ function useRows(): readonly FigureRow[] {
   const moved = (value: number, plus: string, minus: string) =>
     value === 0 ? null : t(`figure.${value > 0 ? plus : minus}`, { mm: mm(Math.abs(value)) });
   return [
-    row('ordered', ({ ordered }) => writeLens(ordered)),
-    row('orderedAdd', ({ ordered }) => (ordered.add === null ? null : writePower(ordered.add))),
+    row('ordered', ({ ordered }) => power(writeLens(ordered))),
+    row('orderedAdd', ({ ordered }) => (ordered.add === null ? null : power(writePower(ordered.add)))),
     row('orderedPrism', ({ ordered }) =>
       ordered.prism === null
         ? null
         : `${prism(ordered.prism.amount)}, ${t('figure.base', { deg: ordered.prism.baseDeg })}`,
     ),
-    row('compensated', ({ compensated }) => compensated && writeLens(compensated)),
+    row('compensated', ({ compensated }) => compensated && power(writeLens(compensated))),
     row('thickest', ({ edgeThicknessMm }, eye) => edge(eye, edgeThicknessMm.thickest)),
     row('thinnest', ({ edgeThicknessMm }, eye) => edge(eye, edgeThicknessMm.thinnest)),
     row('centre', ({ centreThicknessMm }) => mm(centreThicknessMm)),

@@ -1,5 +1,6 @@
 /** Where the pupils are, and how the frame sits. */
 import { useStore } from '@nanostores/preact';
+import { pageHref } from '../catalogue/languages.ts';
 import { isOwn } from '../configurator/entry/ownFrame.ts';
 import { EYES, type Field as Name, type Paired } from '../configurator/fields.ts';
 import { Choice } from './Choice.tsx';
@@ -21,7 +22,7 @@ export function Measures() {
     <section class="ws-part" aria-labelledby="ws-measures">
       <h3 id="ws-measures">{t('measures.legend')}</h3>
       <p class="ws-lead">
-        {t('measures.text')} <a href="/measuring/">{t('measures.how')}</a>
+        {t('measures.text')} <a href={pageHref(data.shop, '/measuring/')}>{t('measures.how')}</a>
       </p>
       <Choice
         name="pd.mode"

@@ -1,4 +1,5 @@
 /** One option: its radio button and figures in a row, and below them what is to be said of it. */
+import { pageHref } from '../catalogue/languages.ts';
 import type { Claim, OptionRow } from '../configurator/optionRows.ts';
 import { optionName } from '../configurator/optionRows.ts';
 import type { Cell, TradeColumn } from '../configurator/tradeColumns.ts';
@@ -79,7 +80,7 @@ function Said({ kind, row, id }: Pick<Props, 'kind' | 'row'> & { readonly id: st
       {states && `${states} `}
       {row.summary}{' '}
       {kind !== 'blank' && (
-        <a href={`/lenses/${kind}s/${row.id}/`}>
+        <a href={pageHref(data.shop, `/lenses/${kind}s/${row.id}/`)}>
           {t('trade.read')}
           <span class="ws-unseen"> {row.name}</span>
         </a>

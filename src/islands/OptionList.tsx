@@ -1,6 +1,7 @@
 /** All options of one kind side by side: a row each, with what it gains and costs in this frame, best and worst told. */
 import { useStore } from '@nanostores/preact';
 import type { ReadableAtom } from 'nanostores';
+import { pageHref } from '../catalogue/languages.ts';
 import { optionRows } from '../configurator/optionRows.ts';
 import { type TradeColumn, tradeOf } from '../configurator/tradeColumns.ts';
 import type { ReportedChoice } from '../quote/options.ts';
@@ -21,7 +22,9 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
       <legend>{t(`option.${kind}.legend`)}</legend>
       <p class="ws-lead">
         {t(`option.${kind}.text`)}{' '}
-        {kind !== 'blank' && <a href={`/lenses/#${kind}s`}>{t(`option.${kind}.more`)}</a>}
+        {kind !== 'blank' && (
+          <a href={pageHref(data.shop, `/lenses/#${kind}s`)}>{t(`option.${kind}.more`)}</a>
+        )}
       </p>
       {/* Wider than a telephone: it scrolls inside, the names stay in sight. */}
       <div class="ws-scroll" onPointerLeave={() => pointed.set(null)}>

@@ -1,8 +1,8 @@
-/** The shop's data for the browser as one file for all pages; its name changes with its content. */
-import { catalogue } from 'virtual:bevelbook/catalogue';
+/** The shop's data for the browser as one file for all pages of a language. */
 import { shopData } from '../configurator/shopData.ts';
-import { contentDigest } from './contentDigest.ts';
+import { filesByLanguage } from './dataFile.ts';
 
-export const shopDataText: string = JSON.stringify(shopData(catalogue));
+export const shopDataFile = await filesByLanguage((catalogue) => JSON.stringify(shopData(catalogue)));
 
-export const shopDataDigest: string = await contentDigest(shopDataText);
+/** Where the shop's data lies in a language. */
+export const shopDataPath = (language: string): string => `/shop-data/${shopDataFile(language).digest}.json`;

@@ -1,8 +1,9 @@
 /** Addresses of what the shop publishes for other programs. */
-import { catalogue } from 'virtual:bevelbook/catalogue';
 import type { Frame } from '../catalogue/frame.ts';
-import { t } from '../components/shopWords.ts';
+import { shopWords } from '../components/shopWords.ts';
 
+// Feeds speak the shop's first language.
+const { catalogue, t } = shopWords({});
 const { shop } = catalogue;
 
 /** The whole address of a path of the site. */

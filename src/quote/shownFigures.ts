@@ -3,7 +3,7 @@
  * sign, the rest as short as they are exact.
  */
 import type { Words } from '../catalogue/catalogue.ts';
-import { say } from '../catalogue/words.ts';
+import { say, writeDigits } from '../catalogue/words.ts';
 import type { Figures } from '../rules/finding.ts';
 
 /** Texts for the slots of a sentence; the unit belongs to the sentence. */
@@ -18,9 +18,10 @@ function shown(words: Words, key: string, value: number | string): string {
       .split(', ')
       .map((use) => say(words, `use.${use}`))
       .join(', ');
-  if (typeof value === 'string') return value;
-  if (key.endsWith('AbsD')) return value.toFixed(2);
-  return /[a-z]D$/.test(key) ? power(value) : String(value);
+  // A power as it is ordered is the one text with figures in it.
+  if (typeof value === 'string') return key === 'order' ? writeDigits(words, value) : value;
+  const text = key.endsWith('AbsD') ? value.toFixed(2) : /[a-z]D$/.test(key) ? power(value) : String(value);
+  return writeDigits(words, text);
 }
 
 /** As written on a prescription: a sign and two decimals. */

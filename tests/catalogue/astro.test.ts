@@ -81,8 +81,8 @@ describe('the module virtual:bevelbook/catalogue', () => {
     expect(settings.site).toBe('https://quay.example');
     const code = plugin.load(RESOLVED) ?? '';
     const reading = loadCatalogue(join(root, 'content'));
-    const json = /^export const catalogue = JSON\.parse\((.*)\);$/.exec(code)?.[1] ?? '""';
-    expect(reading.ok && JSON.parse(JSON.parse(json))).toEqual(reading.ok && reading.catalogue);
+    const json = /JSON\.parse\((.*)\);$/m.exec(code)?.[1] ?? '""';
+    expect(reading.ok && JSON.parse(JSON.parse(json))).toEqual(reading.ok && [reading.catalogue]);
   });
 });
 

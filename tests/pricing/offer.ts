@@ -175,6 +175,7 @@ export const shop: Shop = {
   tagline: '',
   address: 'https://shop.example',
   language: 'en',
+  languages: ['en'],
   currency: 'USD',
   currencyDigits: 2,
   timeZone: 'America/New_York',

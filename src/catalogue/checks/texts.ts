@@ -5,8 +5,10 @@ import { outsidePictures } from '../reading/markdown.ts';
 import type { Origin } from '../reading/origin.ts';
 import { faultIn } from '../reading/sourceText.ts';
 
-function allOrigins({ frames, designs, materials, tints, coatings, promotions, pages }: Content): Origin[] {
-  return [frames, designs, materials, tints, coatings, promotions, pages].flat().map(({ origin }) => origin);
+function allOrigins(content: Content): Origin[] {
+  const { frames, designs, materials, tints, coatings, promotions, pages, translations } = content;
+  const own = [frames, designs, materials, tints, coatings, promotions, pages].flat();
+  return [...own, ...translations.map(({ entry }) => entry)].map(({ origin }) => origin);
 }
 
 function pictureFaults({ source, body }: Origin): ContentFault[] {

@@ -3,16 +3,7 @@ import type { Check, Content } from '../content.ts';
 import type { ContentFault, FieldPath } from '../fault.ts';
 import { faultAt } from '../reading/entry.ts';
 import type { Origin } from '../reading/origin.ts';
-import type { WordsTree } from '../schema/words.ts';
-
-/** Every text of a file: its whole key, and the path that leads to it. */
-function* texts(tree: WordsTree, path: FieldPath = []): Generator<{ key: string; path: FieldPath }> {
-  for (const [part, value] of Object.entries(tree)) {
-    const here = [...path, part];
-    if (typeof value === 'string') yield { key: here.join('.'), path: here };
-    else yield* texts(value, here);
-  }
-}
+import { textsOf } from '../schema/words.ts';
 
 function twice(origin: Origin, path: FieldPath, key: string, first: string): ContentFault {
   const detail = {
@@ -30,7 +21,7 @@ export const checkWords: Check = ({ words }: Content) => {
   const seen = new Map<string, string>();
   for (const { language, entry } of words) {
     if (entry.value === null) continue;
-    for (const { key, path } of texts(entry.value)) {
+    for (const { key, path } of textsOf(entry.value)) {
       const name = `${language} ${key}`;
       const first = seen.get(name);
       if (first === undefined) seen.set(name, entry.origin.source.path);

@@ -2,6 +2,7 @@
 import type { ContentFault } from '../fault.ts';
 import { nearest } from '../nearest.ts';
 import { ID_FORM } from '../schema/fields.ts';
+import type { TranslatedKind } from '../translation/texts.ts';
 import { PICTURE_NAME, PICTURE_NAME_SAID, PICTURES } from './pictureKind.ts';
 import { faultOfFile } from './sourceText.ts';
 
@@ -23,6 +24,12 @@ export type FolderKind = keyof typeof FOLDERS;
 export type Placed =
   | { readonly kind: 'shop' }
   | { readonly kind: 'words'; readonly language: string }
+  | {
+      readonly kind: 'translation';
+      readonly language: string;
+      readonly of: TranslatedKind;
+      readonly id: string;
+    }
   | { readonly kind: FolderKind; readonly id: string }
   | { readonly kind: 'picture'; readonly name: string }
   | { readonly kind: 'ignored' }
@@ -41,6 +48,8 @@ export function placeFile(root: string, path: string): Placed {
   const language = /^words\/([^/]+)$/.exec(folder)?.[1];
   if (language !== undefined && name.endsWith('.yaml')) return { kind: 'words', language };
   if (folder === PICTURES) return placePicture(`${root}/${path}`, name);
+  const translation = /^translations\/([^/]+)\/(.+)$/.exec(path);
+  if (translation !== null) return placeTranslation(root, path, translation[1] ?? '', translation[2] ?? '');
   for (const [kind, known] of Object.entries(FOLDERS)) {
     if (known.folder !== folder || !name.endsWith(known.ending)) continue;
     const id = name.slice(0, -known.ending.length);
@@ -63,6 +72,29 @@ function placePicture(file: string, name: string): Placed {
       hint: PICTURE_NAME.test(better)
         ? `Rename the file to ${better}.`
         : 'Save it as JPEG, PNG, WebP or AVIF, or move it out of the folder.',
+    }),
+  };
+}
+
+/** A translation lies in its language's folder as the file that it translates lies in the content folder. */
+function placeTranslation(root: string, path: string, language: string, inner: string): Placed {
+  const placed = placeFile(root, inner);
+  if (placed.kind === 'shop') return { kind: 'translation', language, of: 'shop', id: 'shop' };
+  if (placed.kind === 'ignored') return placed;
+  if (
+    placed.kind !== 'fault' &&
+    'id' in placed &&
+    placed.kind !== 'outlines' &&
+    placed.kind !== 'translation'
+  )
+    return { kind: 'translation', language, of: placed.kind, id: placed.id };
+  return {
+    kind: 'fault',
+    fault: faultOfFile(`${root}/${path}`, {
+      code: 'unknown-file',
+      expected: `the path of a file with texts, such as translations/${language}/frames/dunlin.md`,
+      received: `"${path}"`,
+      hint: 'Give it the path that the file it translates has in the content folder.',
     }),
   };
 }

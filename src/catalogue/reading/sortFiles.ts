@@ -1,5 +1,6 @@
 /** Puts each file of the content folder in its place, as fields and text, before any schema. */
 import type { ContentFault } from '../fault.ts';
+import type { TranslatedKind } from '../translation/texts.ts';
 import { readOrigin } from './entry.ts';
 import { FOLDERS, type FolderKind, placeFile } from './folders.ts';
 import type { Origin } from './origin.ts';
@@ -17,6 +18,7 @@ export interface Sorted {
   shop: Origin | null;
   readonly words: { readonly language: string; readonly origin: Origin }[];
   readonly pictures: PictureFile[];
+  readonly translations: (PlacedFile & { readonly language: string; readonly of: TranslatedKind })[];
   readonly entries: Record<FolderKind, PlacedFile[]>;
   readonly faults: ContentFault[];
 }
@@ -26,7 +28,7 @@ export function sortFiles(files: readonly SourceFile[], root: string): Sorted {
   const entries = Object.fromEntries(
     Object.keys(FOLDERS).map((kind) => [kind, []]),
   ) as unknown as Sorted['entries'];
-  const sorted: Sorted = { shop: null, words: [], pictures: [], entries, faults: [] };
+  const sorted: Sorted = { shop: null, words: [], pictures: [], translations: [], entries, faults: [] };
   const taken = new Map<string, string>();
   for (const { file, placed } of inOrder(files, root)) {
     if (placed.kind === 'ignored') continue;
@@ -48,6 +50,8 @@ export function sortFiles(files: readonly SourceFile[], root: string): Sorted {
     const origin = decoded.ok ? readOrigin(decoded.source) : unreadable(file.path, decoded.fault);
     if (placed.kind === 'shop') sorted.shop = origin;
     else if (placed.kind === 'words') sorted.words.push({ language: placed.language, origin });
+    else if (placed.kind === 'translation')
+      sorted.translations.push({ language: placed.language, of: placed.of, id: placed.id, origin });
     else sorted.entries[placed.kind].push({ id: placed.id, origin });
   }
   return sorted;

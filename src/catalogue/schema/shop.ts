@@ -25,6 +25,10 @@ function place() {
   return textLike(PLACE, 'a country such as US, a part of it such as US-ME, or "*" for anywhere else');
 }
 
+function language() {
+  return textLike(/^[a-z]{2,3}(?:-[A-Za-z0-9]+)*$/, 'a language such as en or fr-CA');
+}
+
 function habits() {
   return fields({
     prescriptionMonths: about('How long a prescription is accepted, months.', whole(1, 120, 'months')),
@@ -132,9 +136,11 @@ export function shopSchema(money: MoneyFields) {
         'an address such as https://shop.example, without a slash at its end',
       ),
     ),
-    language: about(
-      "Language of the shop's texts, such as en: the folder below words.",
-      textLike(/^[a-z]{2,3}(?:-[A-Za-z0-9]+)*$/, 'a language such as en'),
+    language: about("Language of the shop's texts, such as en: the folder below words.", language()),
+    otherLanguages: about(
+      'Further languages, such as fr-CA: each has a folder below words and below translations. Default none.',
+      orElse(list(language()), []),
+      ['fr-CA'],
     ),
     currency: about(
       'ISO 4217 code; all prices are in it.',

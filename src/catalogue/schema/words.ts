@@ -1,5 +1,6 @@
 /** What a file in content/words/<language> holds: sentences and labels, in groups. */
 import * as z from 'zod/mini';
+import type { FieldPath } from '../fault.ts';
 
 /** Groups of texts. */
 export interface WordsTree {
@@ -23,6 +24,18 @@ const tree: z.ZodMiniType<WordsTree> = z.lazy(() =>
 /** Schema of a words file: groups as deep as wanted, texts at their ends. */
 export function wordsSchema() {
   return tree;
+}
+
+/** Every text of a file: its whole key, and the path that leads to it. */
+export function* textsOf(
+  tree: WordsTree,
+  path: FieldPath = [],
+): Generator<{ key: string; path: FieldPath; text: string }> {
+  for (const [part, value] of Object.entries(tree)) {
+    const here = [...path, part];
+    if (typeof value === 'string') yield { key: here.join('.'), path: here, text: value };
+    else yield* textsOf(value, here);
+  }
 }
 
 /** `{ rule: { "blank-too-small": { short: "..." } } }` as `{ "rule.blank-too-small.short": "..." }`. */

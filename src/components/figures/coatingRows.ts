@@ -1,9 +1,11 @@
 import type { Coating } from '../../catalogue/coating.ts';
-import { percent, t } from '../shopWords.ts';
-import { type Row, row, yesNo } from './row.ts';
+import type { ShopWords } from '../shopWords.ts';
+import { type Row, rowWriter } from './row.ts';
 
 /** Figures of a coating. */
-export function coatingRows(coating: Coating): readonly Row[] {
+export function coatingRows(words: ShopWords, coating: Coating): readonly Row[] {
+  const { percent, t } = words;
+  const { row, yesNo } = rowWriter(words);
   return [
     row('coatedFaces', t(`faces.${coating.faces}`)),
     ...(coating.residualReflectance === null

@@ -1,9 +1,11 @@
 import type { Corridor, Design, Segment } from '../../catalogue/design.ts';
-import { list, percent, t } from '../shopWords.ts';
-import { dioptres, mm, type Row, rangeD, row } from './row.ts';
+import type { ShopWords } from '../shopWords.ts';
+import { type Row, rowWriter } from './row.ts';
 
 /** Figures of a design: what it is for, its powers, and its corridor or segment. */
-export function designRows(design: Design): readonly Row[] {
+export function designRows(words: ShopWords, design: Design): readonly Row[] {
+  const { figure, list, t } = words;
+  const { dioptres, rangeD, row } = rowWriter(words);
   const hasPower = design.kind !== 'plano';
   return [
     row('designKind', t(`designKind.${design.kind}`)),
@@ -12,14 +14,16 @@ export function designRows(design: Design): readonly Row[] {
       ? [row('sphere', rangeD(design.sphereD)), row('cylinder', dioptres(-Math.abs(design.cylinderD)))]
       : []),
     ...(design.addD ? [row('add', rangeD(design.addD))] : []),
-    ...(hasPower ? [row('prism', `${design.prism} ${t('unit.prism')}`)] : []),
-    row('faceForm', `${design.faceFormDeg}${t('unit.degree')}`),
-    ...(design.corridor ? corridorRows(design.corridor) : []),
-    ...(design.segment ? segmentRows(design.segment) : []),
+    ...(hasPower ? [row('prism', `${figure(design.prism)} ${t('unit.prism')}`)] : []),
+    row('faceForm', `${figure(design.faceFormDeg)}${t('unit.degree')}`),
+    ...(design.corridor ? corridorRows(words, design.corridor) : []),
+    ...(design.segment ? segmentRows(words, design.segment) : []),
   ];
 }
 
-function corridorRows(corridor: Corridor): readonly Row[] {
+function corridorRows(words: ShopWords, corridor: Corridor): readonly Row[] {
+  const { percent, t } = words;
+  const { mm, row } = rowWriter(words);
   const least = corridor.leastFittingHeightMm;
   const share = percent(corridor.thinningPrismShare, 0);
   return [
@@ -34,7 +38,8 @@ function corridorRows(corridor: Corridor): readonly Row[] {
   ];
 }
 
-function segmentRows(segment: Segment): readonly Row[] {
+function segmentRows(words: ShopWords, segment: Segment): readonly Row[] {
+  const { mm, row } = rowWriter(words);
   return [
     row('segmentWidth', mm(segment.widthMm)),
     row('segmentDepth', mm(segment.depthMm)),

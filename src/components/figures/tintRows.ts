@@ -1,10 +1,12 @@
 import type { Tint, TintState } from '../../catalogue/tint.ts';
 import { drivingFitness, tintCategory } from '../../optics/tint.ts';
-import { percent, t } from '../shopWords.ts';
-import { type Row, row, yesNo } from './row.ts';
+import type { ShopWords } from '../shopWords.ts';
+import { type Row, rowWriter } from './row.ts';
 
 /** Figures of a tint that hold in all its states. */
-export function tintRows(tint: Tint): readonly Row[] {
+export function tintRows(words: ShopWords, tint: Tint): readonly Row[] {
+  const { t } = words;
+  const { row, yesNo } = rowWriter(words);
   return [
     row('tintKind', t(`tintKind.${tint.kind}`)),
     row('polarised', yesNo(tint.polarised)),
@@ -21,15 +23,16 @@ export interface StateRow {
 }
 
 /** Transmittance, category and driving of each declared state, of the tint by itself. */
-export function stateRows(tint: Tint): readonly StateRow[] {
+export function stateRows({ percent, t }: ShopWords, tint: Tint): readonly StateRow[] {
   return tint.states.map((state) => ({
     name: state.name,
     transmittance: percent(state.transmittance, 1),
     category: String(tintCategory(state.transmittance) ?? t('tint.darker')),
-    driving: driving(tint, state),
+    driving: t(driving(tint, state)),
   }));
 }
 
+/** The key of what a state allows. */
 function driving(tint: Tint, state: TintState): string {
   const { spectrum } = tint;
   const { day, night } = drivingFitness({
@@ -37,8 +40,8 @@ function driving(tint: Tint, state: TintState): string {
     // The spectrum is declared for the darkest state alone.
     ...(spectrum && isDarkest(tint, state) ? { spectrum } : {}),
   });
-  if (!day) return t('tint.never');
-  return t(night ? 'tint.dayAndNight' : 'tint.dayOnly');
+  if (!day) return 'tint.never';
+  return night ? 'tint.dayAndNight' : 'tint.dayOnly';
 }
 
 function isDarkest(tint: Tint, state: TintState): boolean {

@@ -50,7 +50,7 @@ export function answerBasket(basket: Basket, frameOf: FrameOf, data: ShopData, d
     return { pairs: reads.map(() => null), price: null, whole: null, faults: [], request: null };
   const offer: Offer = { ...data, frames: [...new Set(whole.map(({ frame }) => frame))] };
   const pairs = whole.map(({ read }) => read.request);
-  const request: QuoteRequest = { date, ...orderTerms(basket.terms), pairs };
+  const request: QuoteRequest = { date, language: data.shop.language, ...orderTerms(basket.terms), pairs };
   const asked = quote(offer, request);
   // Terms without a price leave each pair its verdict.
   const judged = asked.ok ? asked : quote(offer, { date, pairs });

@@ -3,6 +3,7 @@
  * frames it loads only those that are asked about.
  */
 import type { Frame } from '../../catalogue/frame.ts';
+import { pageHref } from '../../catalogue/languages.ts';
 import { OWN_FRAME } from '../entry/ownFrame.ts';
 import type { Entries } from '../fields.ts';
 import type { HeldPair } from '../keeping/parts.ts';
@@ -48,9 +49,11 @@ async function read<T>(address: string): Promise<T | null> {
   return response.json();
 }
 
-function frameNamed(id: string): Promise<Frame | null> {
-  if (id === OWN_FRAME.id) return Promise.resolve(OWN_FRAME);
-  const found = frames.get(id) ?? read<Frame>(`/frames/${id}/data.json`);
+async function frameNamed(id: string): Promise<Frame | null> {
+  if (id === OWN_FRAME.id) return OWN_FRAME;
+  const data = await shop;
+  if (data === null) throw new Error("The shop's data was not named.");
+  const found = frames.get(id) ?? read<Frame>(pageHref(data.shop, `/frames/${id}/data.json`));
   frames.set(id, found);
   // One that failed is asked for again the next time.
   found.catch(() => frames.delete(id));

@@ -1,6 +1,7 @@
 /** The basket: its pairs, the whole order, and whether it is kept. */
 import { useStore } from '@nanostores/preact';
 import { useRef, useState } from 'preact/hooks';
+import { pageHref } from '../../catalogue/languages.ts';
 import { MOST_PAIRS } from '../../configurator/basket/basket.ts';
 import type { BasketStores } from '../../configurator/basket/basketStores.ts';
 import type { Telling } from '../keeping/telling.ts';
@@ -43,7 +44,7 @@ export function Basket({ stores, telling, shop }: BasketProps) {
             <p>{say('basket.empty')}</p>
             <p>{say('basket.emptyText')}</p>
             <p>
-              <a class="go" href="/frames/">
+              <a class="go" href={pageHref(shop, '/frames/')}>
                 {say('basket.toFrames')}
               </a>
             </p>

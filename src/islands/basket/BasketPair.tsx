@@ -49,7 +49,7 @@ export function BasketPair({ telling, pair, number, known, price, onCopy, onRemo
           <>
             <a
               class="ws-button"
-              href={`${pagePath(pair.frame)}#pair-${pair.id}`}
+              href={`${pagePath(telling.shop, pair.frame)}#pair-${pair.id}`}
               aria-label={say('basket.changeLabel', { number })}
             >
               {say('basket.change')}

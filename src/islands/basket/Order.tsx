@@ -7,7 +7,15 @@ import { WholePrice } from './WholePrice.tsx';
 /** The part of the shop that the page itself speaks of. */
 export type BasketShop = Pick<
   Shop,
-  'name' | 'language' | 'currency' | 'currencyDigits' | 'timeZone' | 'destination' | 'shipping' | 'exemptions'
+  | 'name'
+  | 'language'
+  | 'languages'
+  | 'currency'
+  | 'currencyDigits'
+  | 'timeZone'
+  | 'destination'
+  | 'shipping'
+  | 'exemptions'
 >;
 
 interface Props {

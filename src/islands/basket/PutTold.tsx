@@ -1,5 +1,6 @@
 /** What is told once a pair is in the basket: where it is, how long it stays, and the tick that keeps it. */
 import { useState } from 'preact/hooks';
+import { pageHref } from '../../catalogue/languages.ts';
 import { BASKET } from '../../configurator/basket/basket.ts';
 import { hold, look } from '../../configurator/keeping/holding.ts';
 import { shelves } from '../deviceShelf.ts';
@@ -10,7 +11,7 @@ interface Props {
   readonly first: string;
 }
 
-export function PutTold({ telling: { say }, first }: Props) {
+export function PutTold({ telling: { say, shop }, first }: Props) {
   const { value, onDevice } = look(shelves(), BASKET);
   const [kept, setKept] = useState(onDevice);
   const [refused, setRefused] = useState(false);
@@ -25,7 +26,7 @@ export function PutTold({ telling: { say }, first }: Props) {
     <>
       <p>
         {first} {say('basket.inBasket', { count: value?.pairs.length ?? 0 })}{' '}
-        <a href="/basket/">{say('basket.go')}</a>
+        <a href={pageHref(shop, '/basket/')}>{say('basket.go')}</a>
       </p>
       <div class="ws-tick">
         <input

@@ -1,5 +1,6 @@
 /** What follows from the powers: those of the chosen use, and what an error of the PD is worth. Loaded on demand. */
 import { useStore } from '@nanostores/preact';
+import { writeDigits } from '../../catalogue/words.ts';
 import { consequencesOf } from '../../configurator/entry/consequences.ts';
 import { EYES } from '../../configurator/fields.ts';
 import { writeLens } from '../../configurator/write.ts';
@@ -18,7 +19,7 @@ const powerText = ({ sphereD, cylinderD, axisDeg }: SpheroCylinder) =>
 
 /** The powers that the use orders, where it takes the add or a share of it. */
 export function UseLine() {
-  const { t, chosen } = useSheet();
+  const { t, data, chosen } = useSheet();
   const use = useStore(chosen.use);
   const found = useConsequences();
   if (found === null || !EYES.some((eye) => found[eye].changed)) return null;
@@ -27,7 +28,7 @@ export function UseLine() {
     const letter = t(`${eye}Letter`);
     return ordered === null
       ? t('entry.use.unknown', { letter })
-      : t('entry.use.eye', { letter, power: powerText(ordered) });
+      : t('entry.use.eye', { letter, power: writeDigits(data.words, powerText(ordered)) });
   };
   return <p class="en-use">{t(`entry.use.${use}`, { right: of('right'), left: of('left') })}</p>;
 }

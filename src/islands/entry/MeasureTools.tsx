@@ -1,12 +1,13 @@
 /** Beside the measurements: what an error of the PD does, a rule to print, and where heights are measured. */
 import { useStore } from '@nanostores/preact';
+import { pageHref } from '../../catalogue/languages.ts';
 import { useSheet } from '../sheet.ts';
 import { Later, LaterDetails } from './Later.tsx';
 import { useHasPower } from './PrescriptionTools.tsx';
 
 /** What one millimetre of error in the PD does; the line keeps its place until a power is there. */
 export function PdHelp() {
-  const { t, chosen } = useSheet();
+  const { t, data, chosen } = useSheet();
   const hasPower = useHasPower();
   const none = useStore(chosen.use) === 'none';
   return (
@@ -21,7 +22,7 @@ export function PdHelp() {
         />
       )}
       <p>
-        <a href="/measuring-rule/">{t('entry.pd.rule')}</a>
+        <a href={pageHref(data.shop, '/measuring-rule/')}>{t('entry.pd.rule')}</a>
       </p>
     </div>
   );

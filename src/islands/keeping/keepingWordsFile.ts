@@ -1,11 +1,12 @@
-/** Words of the parts that are loaded on demand, as one file; its name changes with its content. */
-import { catalogue } from 'virtual:bevelbook/catalogue';
-import { contentDigest } from '../contentDigest.ts';
+/** Words of the parts that are loaded on demand, as one file for all pages of a language. */
+import { filesByLanguage } from '../dataFile.ts';
 
-const WORDS = /^(?:link|opened|damaged|aside|compare|basket)\./;
+const WORDS = /^(?:link|opened|damaged|aside|compare|basket|number)\./;
 
-export const keepingWordsText: string = JSON.stringify(
-  Object.fromEntries(Object.entries(catalogue.words).filter(([key]) => WORDS.test(key))),
+export const keepingWordsFile = await filesByLanguage(({ words }) =>
+  JSON.stringify(Object.fromEntries(Object.entries(words).filter(([key]) => WORDS.test(key)))),
 );
 
-export const keepingWordsDigest: string = await contentDigest(keepingWordsText);
+/** Where those words lie in a language. */
+export const keepingWordsPath = (language: string): string =>
+  `/keeping-words/${keepingWordsFile(language).digest}.json`;

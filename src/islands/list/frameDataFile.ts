@@ -1,8 +1,9 @@
-/** The frames for the list's engine as one file; its name changes with its content. */
-import { catalogue } from 'virtual:bevelbook/catalogue';
+/** The frames for the list's engine as one file for all pages of a language. */
 import { sendFrame } from '../../quote/frameListData.ts';
-import { contentDigest } from '../contentDigest.ts';
+import { filesByLanguage } from '../dataFile.ts';
 
-export const frameDataText: string = JSON.stringify(catalogue.frames.map(sendFrame));
+export const frameDataFile = await filesByLanguage(({ frames }) => JSON.stringify(frames.map(sendFrame)));
 
-export const frameDataDigest: string = await contentDigest(frameDataText);
+/** Where the list's frames lie in a language. */
+export const frameDataPath = (language: string): string =>
+  `/frames-data/${frameDataFile(language).digest}.json`;

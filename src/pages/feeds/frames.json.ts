@@ -1,9 +1,10 @@
 /** All frames as a JSON Feed. */
-import { catalogue } from 'virtual:bevelbook/catalogue';
 import type { APIRoute } from 'astro';
-import { builtOn, t } from '../../components/shopWords.ts';
+import { builtOn, shopWords } from '../../components/shopWords.ts';
 import { absolute, framePicture } from '../../publishing/addresses.ts';
 import { productFeed } from '../../publishing/productFeed.ts';
+
+const { catalogue, t } = shopWords({});
 
 export const GET: APIRoute = ({ url }) => {
   const text = productFeed(

@@ -1,12 +1,12 @@
 /** The feed of new frames. */
-import { catalogue } from 'virtual:bevelbook/catalogue';
 import type { APIRoute } from 'astro';
-import { builtOn, t } from '../../components/shopWords.ts';
+import { builtOn, shopWords } from '../../components/shopWords.ts';
 import { absolute } from '../../publishing/addresses.ts';
 import { newFrames } from '../../publishing/news.ts';
 import { rss } from '../../publishing/rss.ts';
 
 const MOST = 50;
+const { catalogue, t } = shopWords({});
 
 export const GET: APIRoute = ({ url }) => {
   const { shop, frames } = catalogue;

@@ -1,8 +1,9 @@
 /** Words of basket, comparison and links, for the pages of frames. */
 import type { APIRoute } from 'astro';
-import { keepingWordsDigest, keepingWordsText } from '../../islands/keeping/keepingWordsFile.ts';
+import { languageFilePaths } from '../../islands/dataFile.ts';
+import { keepingWordsFile } from '../../islands/keeping/keepingWordsFile.ts';
 
-export const getStaticPaths = () => [{ params: { digest: keepingWordsDigest } }];
+export const getStaticPaths = () => languageFilePaths(keepingWordsFile);
 
-export const GET: APIRoute = () =>
-  new Response(keepingWordsText, { headers: { 'content-type': 'application/json' } });
+export const GET: APIRoute<{ text: string }> = ({ props }) =>
+  new Response(props.text, { headers: { 'content-type': 'application/json' } });

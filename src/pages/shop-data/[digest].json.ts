@@ -1,8 +1,9 @@
-/** What worksheets need of the shop, once for all frames. */
+/** What worksheets need of the shop, once for all frames of a language. */
 import type { APIRoute } from 'astro';
-import { shopDataDigest, shopDataText } from '../../islands/shopDataFile.ts';
+import { languageFilePaths } from '../../islands/dataFile.ts';
+import { shopDataFile } from '../../islands/shopDataFile.ts';
 
-export const getStaticPaths = () => [{ params: { digest: shopDataDigest } }];
+export const getStaticPaths = () => languageFilePaths(shopDataFile);
 
-export const GET: APIRoute = () =>
-  new Response(shopDataText, { headers: { 'content-type': 'application/json' } });
+export const GET: APIRoute<{ text: string }> = ({ props }) =>
+  new Response(props.text, { headers: { 'content-type': 'application/json' } });

@@ -41,6 +41,7 @@ describe('the answer to a basket', () => {
     const told = answer(basketOf(pairs, terms));
     const request = {
       date: DATE,
+      language: 'en',
       destination: 'CA',
       codes: ['FIRSTPAIR', 'nosuch'],
       pairs: pairs.flatMap(

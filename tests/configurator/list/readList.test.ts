@@ -29,6 +29,7 @@ describe('the entries of the list', () => {
       read({ ...whole, use: 'all', 'right.add': '2.00', wearer: 'child', codes: 'FIRSTPAIR' }).request,
     ).toEqual({
       date: DATE,
+      language: 'en',
       codes: ['FIRSTPAIR'],
       wearer: 'child',
       use: 'all',
