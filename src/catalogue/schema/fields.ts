@@ -50,6 +50,11 @@ export function id() {
   return textLike(ID_FORM, 'an id of small letters a-z, digits and hyphens');
 }
 
+/** A language tag of BCP 47: language, then what narrows it. */
+export function language() {
+  return textLike(/^[a-z]{2,3}(?:-[A-Za-z0-9]+)*$/, 'a language such as en or fr-CA');
+}
+
 /** A number from `from` to `to`, both included; `unit` is `mm`, `D`, ... or '' for none. */
 export function number(from: number, to: number, unit = '') {
   const error = `a number from ${from} to ${to}${unit === '' ? '' : ` ${unit}`}`;

@@ -5,6 +5,7 @@ import {
   fields,
   flag,
   id,
+  language,
   list,
   type MoneyFields,
   number,
@@ -23,10 +24,6 @@ const PLACE = /^(?:[A-Z]{2}(?:-[A-Z0-9]{1,3})?|\*)$/;
 
 function place() {
   return textLike(PLACE, 'a country such as US, a part of it such as US-ME, or "*" for anywhere else');
-}
-
-function language() {
-  return textLike(/^[a-z]{2,3}(?:-[A-Za-z0-9]+)*$/, 'a language such as en or fr-CA');
 }
 
 function habits() {
