@@ -1,6 +1,6 @@
 /** What content/shop.yaml holds. */
-import * as z from 'zod/mini';
 import { about } from './about.ts';
+import { place, shippingRate, taxRate } from './destinations.ts';
 import {
   fields,
   flag,
@@ -15,16 +15,9 @@ import {
   textLike,
   whole,
 } from './fields.ts';
-import { percent } from './money.ts';
 import { orderTerms } from './orderTerms.ts';
 import { priceHabitsSchema } from './priceHabits.ts';
 import { workroomSchema } from './workroom.ts';
-
-const PLACE = /^(?:[A-Z]{2}(?:-[A-Z0-9]{1,3})?|\*)$/;
-
-function place() {
-  return textLike(PLACE, 'a country such as US, a part of it such as US-ME, or "*" for anywhere else');
-}
 
 function habits() {
   return fields({
@@ -86,39 +79,6 @@ function habits() {
       number(0, 5, 'prism dioptres'),
     ),
   });
-}
-
-function shippingRate(money: MoneyFields) {
-  return z.pipe(
-    fields({
-      destinations: about(
-        'Where it holds; the longer name is tried first.',
-        list(place(), 1),
-        ['US-ME'],
-        ['*'],
-      ),
-      label: about('What the line of a quote says.', text(), 'Tracked parcel'),
-      amount: about('Of an order.', money.price),
-    }),
-    z.transform(({ amount, ...rest }) => ({ ...rest, amountMinor: amount })),
-  );
-}
-
-function taxRate() {
-  return z.pipe(
-    fields({
-      destinations: about(
-        'Where it holds; the longer name is tried first.',
-        list(place(), 1),
-        ['US-ME'],
-        ['*'],
-      ),
-      label: about('What the line of a quote says.', text(), 'Sales tax'),
-      percent: about('Rate in percent.', percent(), '5.5'),
-      on: about('What the tax is taken on.', list(oneOf(['frame', 'lenses', 'shipping']), 1)),
-    }),
-    z.transform(({ percent: ratePpm, ...rest }) => ({ ...rest, ratePpm })),
-  );
 }
 
 /** Schema of the shop; whether Intl knows its currency, zone and language is checked besides. */
