@@ -45,7 +45,7 @@ export type AuthoredFrame = Omit<Authored<ListedFrame>, 'sizes'> & {
 };
 
 /** The digits follow from the currency, the languages begin with the shop's own. */
-export type AuthoredShop = Omit<Shop, 'currencyDigits' | 'languages'> & {
+export type AuthoredShop = Omit<Shop, 'currencyDigits' | 'languages' | 'path'> & {
   readonly otherLanguages: readonly string[];
   readonly collections: readonly Collection[];
   readonly workroom: Workroom;

@@ -2,9 +2,6 @@
 import type { Catalogue } from './catalogue.ts';
 import type { Shop } from './shop.ts';
 
-/** The languages that a shop has, and the one that is spoken. */
-export type Spoken = Pick<Shop, 'language' | 'languages'>;
-
 /**
  * The first part of the addresses of a language's pages: `fr` for fr-CA, `fr-ca` where another language of the shop
  * begins alike, undefined for the shop's first language.
@@ -16,11 +13,8 @@ export function languageSegment(language: string, languages: readonly string[]):
   return alike ? language.toLowerCase() : primary(language);
 }
 
-/** The address of a page in the language that is spoken, from its address in the first one, such as `/basket/`. */
-export function pageHref({ language, languages }: Spoken, path: string): string {
-  const segment = languageSegment(language, languages);
-  return segment === undefined ? path : `/${segment}${path}`;
-}
+/** The address of a page in the language of a shop, from its address in the shop's own, such as `/basket/`. */
+export const pageHref = (shop: Pick<Shop, 'path'>, path: string): string => shop.path + path;
 
 /** What a reading of the content has in each language. */
 export interface Spoke {

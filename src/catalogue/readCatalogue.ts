@@ -63,6 +63,7 @@ export function readCatalogue(files: readonly SourceFile[], root = 'content'): R
     shop: {
       ...rest,
       languages: [shop.language, ...otherLanguages],
+      path: '',
       currencyDigits: currencyDigits(shop.currency) ?? 2,
     },
     collections,

@@ -37,6 +37,8 @@ export interface Shop {
   readonly language: string;
   /** Every language of the shop, its own first. */
   readonly languages: readonly string[];
+  /** First part of the addresses of this language's pages, such as `/fr`; '' for the shop's own language. */
+  readonly path: string;
   /** ISO 4217 code; every amount of the shop is in it. */
   readonly currency: string;
   /** Digits after the point in this currency: 0, 2 or 3. */

@@ -2,7 +2,6 @@
  * Loads a worksheet's script and the shop's data once its form is near the window, or the address
  * asks for a pair.
  */
-import { carryFragment } from './carryFragment.ts';
 import { asksForPair } from './keeping/arrival.ts';
 import type { PageData, startWorksheet } from './startWorksheet.ts';
 
@@ -27,7 +26,6 @@ function tellFailure(error: unknown): void {
 export function loadWhenNear(starter: Starter): void {
   const root = document.getElementById('worksheet-root');
   if (root === null) return;
-  carryFragment();
   if (asksForPair()) {
     load(root, starter).catch(tellFailure);
     return;

@@ -176,6 +176,7 @@ export const shop: Shop = {
   address: 'https://shop.example',
   language: 'en',
   languages: ['en'],
+  path: '',
   currency: 'USD',
   currencyDigits: 2,
   timeZone: 'America/New_York',

@@ -27,7 +27,7 @@ export function translateCatalogue(
   return {
     catalogue: {
       ...own,
-      shop: { ...shop, language: into },
+      shop: { ...shop, language: into, path: `/${segment}` },
       collections,
       workroom,
       words,

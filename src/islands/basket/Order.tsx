@@ -9,7 +9,7 @@ export type BasketShop = Pick<
   Shop,
   | 'name'
   | 'language'
-  | 'languages'
+  | 'path'
   | 'currency'
   | 'currencyDigits'
   | 'timeZone'

@@ -6,7 +6,7 @@ import { type Figures, figuresIn } from '../useFigures.ts';
 
 export interface Telling {
   readonly words: Words;
-  readonly shop: Pick<Shop, 'name' | 'language' | 'languages' | 'currency' | 'currencyDigits'>;
+  readonly shop: Pick<Shop, 'name' | 'language' | 'path' | 'currency' | 'currencyDigits'>;
   /** A text by its whole key. */
   readonly say: (key: string, slots?: Slots) => string;
   /** A text of the worksheet; `key` without its leading `worksheet.`. */
