@@ -1,4 +1,5 @@
 /** The whole order: its terms and its price, and the way to order it. */
+import { pageHref } from '../../catalogue/languages.ts';
 import type { Shop } from '../../catalogue/shop.ts';
 import type { Answered, BasketStores } from '../../configurator/basket/basketStores.ts';
 import type { Telling } from '../keeping/telling.ts';
@@ -32,7 +33,7 @@ export function Order(props: Props) {
       <h2 id="bk-order">{say('basket.order')}</h2>
       <WholePrice {...props} />
       <p class="bk-go">
-        <a class="ws-button" href="/order/">
+        <a class="ws-button" href={pageHref(props.shop, '/order/')}>
           {say('basket.toOrder')}
         </a>
       </p>

@@ -1,6 +1,7 @@
 /** The order of the basket on one page: pairs, buyer, consents, payment, review, sending. */
 import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
+import { pageHref } from '../../catalogue/languages.ts';
 import { pairPart } from '../../configurator/order/openItems.ts';
 import { gonePairs, orderedPairs } from '../../configurator/order/orderedPairs.ts';
 import { useLater } from '../useLater.ts';
@@ -15,7 +16,7 @@ import { Review } from './Review.tsx';
 import { Sending } from './Sending.tsx';
 
 export function OrderPage() {
-  const { stores, o } = useOrdering();
+  const { stores, shop, o } = useOrdering();
   const { pairs } = useStore(stores.basket.basket);
   const answered = useStore(stores.basket.answered);
   const failed = useStore(stores.basket.failed);
@@ -30,7 +31,7 @@ export function OrderPage() {
         <div class="prose">
           <p>{o('empty')}</p>
           <p>
-            <a class="go" href="/frames/">
+            <a class="go" href={pageHref(shop, '/frames/')}>
               {o('toFrames')}
             </a>
           </p>
@@ -46,7 +47,7 @@ export function OrderPage() {
               </h2>
               <p class="ws-fault">{o('goneText', { frame })}</p>
               <p>
-                <a href="/basket/">{o('toBasket')}</a>
+                <a href={pageHref(shop, '/basket/')}>{o('toBasket')}</a>
               </p>
             </section>
           ))}

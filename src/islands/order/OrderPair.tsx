@@ -22,7 +22,7 @@ interface Props {
 }
 
 export function OrderPair({ pair, first }: Props) {
-  const { telling, o } = useOrdering();
+  const { shop, telling, o } = useOrdering();
   const { id, number, frame, standing, request } = pair;
   const place = idOf(pairPart(id));
   // A convenience alone: where it does not load, everything can be entered without it.
@@ -39,7 +39,7 @@ export function OrderPair({ pair, first }: Props) {
           <PairNamesTold telling={telling} names={standing.names} notHad={standing.notHad} />
           <Waits standing={standing.standing} />
           <p>
-            <a href={`${pagePath(frame)}#pair-${id}`} aria-label={o('changeLabel', { number })}>
+            <a href={`${pagePath(shop, frame)}#pair-${id}`} aria-label={o('changeLabel', { number })}>
               {o('change')}
             </a>
           </p>

@@ -1,4 +1,5 @@
 /** The price of the whole order, and the terms that it follows from. */
+import { pageHref } from '../../catalogue/languages.ts';
 import type { Answered } from '../../configurator/basket/basketStores.ts';
 import { WholePrice } from '../basket/WholePrice.tsx';
 import { idOf, useOrdering } from './ordering.ts';
@@ -12,7 +13,7 @@ export function OrderPrice({ answered }: { readonly answered: Answered }) {
       </h2>
       <WholePrice stores={stores.basket} telling={telling} shop={shop} answered={answered} />
       <p class="ws-note">
-        <a href="/basket/">{o('toBasket')}</a>
+        <a href={pageHref(shop, '/basket/')}>{o('toBasket')}</a>
       </p>
     </section>
   );
