@@ -57,6 +57,13 @@ export const FAULTS = {
   'translation-left-over': 'this translates what is not there any more',
   'other-slots': 'the slots of this text are not those of the first language',
   'never-usable': 'no frame and no pair of lenses can ever use this option',
+  // an import
+  'csv-syntax': 'this is not a well-formed CSV file',
+  'missing-column': 'the mapping names a column that is not there',
+  'unmapped-field': 'nothing gives this field',
+  'rows-disagree': 'two rows disagree about one thing',
+  'there-already': 'the shop has this already',
+  'not-alone': 'this cannot be changed without touching the rest',
 } as const;
 
 export type FaultCode = keyof typeof FAULTS;

@@ -5,6 +5,7 @@ import { type AuthoredFrame, type AuthoredSize, type Content, sound } from '../c
 import type { ContentFault } from '../fault.ts';
 import type { FrameOutline, Hole } from '../frame.ts';
 import { faultAt } from '../reading/entry.ts';
+import { valueAt } from '../schema/parse.ts';
 import { centreTrace, type MadeOutline, makeFitted, makeTraced } from './outline.ts';
 
 /** Outlines by frame, in the order of its sizes; a frame with a fault has fewer. */
@@ -20,7 +21,14 @@ export function makeOutlines(content: Content): Outlines {
   for (const { id, origin, value } of sound(content.outlines)) {
     const trace = centreTrace(value.radiiMm);
     if (trace !== null) traces.set(id, trace);
-    else faults.push(faultAt(origin, ['radiiMm'], badTrace(value.radiiMm.length)));
+    else
+      faults.push(
+        faultAt(
+          origin,
+          [valueAt(origin.raw, ['trace']) === undefined ? 'radiiMm' : 'trace'],
+          badTrace(value.radiiMm.length),
+        ),
+      );
   }
   const fitted = new Map<string, MadeOutline>();
   const byFrame = new Map<string, FrameOutline[]>();

@@ -2,6 +2,7 @@
 import { Document, isMap, isScalar, isSeq, type Node, type YAMLMap } from 'yaml';
 import { editorSchema, type FileKind } from '../../catalogue/schema/editorSchemas.ts';
 import type { Currency } from '../../catalogue/schema/money.ts';
+import { schemaLine } from '../schemaLine.ts';
 
 type Part = { readonly [keyword: string]: unknown };
 
@@ -50,26 +51,36 @@ function explain(map: YAMLMap, schema: Part | undefined, isItem: boolean): void 
   }
 }
 
+const schemas = new Map<string, Part>();
+
+/** Made once: an import writes a thousand files of one kind. */
+function schemaOf(kind: FileKind, currency: Currency): Part {
+  const key = `${kind} ${currency.code}`;
+  const schema = schemas.get(key) ?? (editorSchema(kind, currency) as Part);
+  schemas.set(key, schema);
+  return schema;
+}
+
 /** The YAML of `value` with its comments; it ends with a line end. */
 function commentedYaml(kind: FileKind, currency: Currency, value: unknown): string {
   const document = new Document(value);
   lay(document.contents);
   if (isMap(document.contents)) {
     document.contents.flow = false;
-    explain(document.contents, editorSchema(kind, currency) as Part, false);
+    explain(document.contents, schemaOf(kind, currency), false);
   }
   const text = document.toString({ lineWidth: 0 });
   return text.replace(/\[ ([^"'[\]]*) \]/g, '[$1]');
 }
 
-/** A Markdown content file: the schema's line, the fields, and the text below them. `up` leads to the content folder. */
+/** The text of a new Markdown file at `path` below the content folder: the schema's line, the fields, the body. */
 export function commentedFile(
   kind: FileKind,
+  path: string,
   currency: Currency,
-  up: string,
   value: unknown,
   body: string,
 ): string {
-  const fields = commentedYaml(kind, currency, value);
-  return `---\n# yaml-language-server: $schema=${up}.schemas/${kind}.json\n${fields}---\n${body === '' ? '' : `\n${body}\n`}`;
+  const fields = `${schemaLine(path)}\n${commentedYaml(kind, currency, value)}`;
+  return `---\n${fields}---\n${body === '' ? '' : `\n${body}\n`}`;
 }

@@ -37,11 +37,9 @@ export function fileRecipe(recipe: FileRecipe): Recipe {
     schema: (currency) => fileSchema(kind, currency),
     next: recipe.next,
     changes: (answers: Answers, known: Known) => {
-      const up = '../'.repeat(place.folder.split('/').length);
-      const text = commentedFile(kind, known.currency, up, value(answers, known), body?.(answers) ?? '');
-      return [
-        { path: join(known.folder, place.folder, `${answers['id']}${place.ending}`), text, fresh: true },
-      ];
+      const path = `${place.folder}/${answers['id']}${place.ending}`;
+      const text = commentedFile(kind, path, known.currency, value(answers, known), body?.(answers) ?? '');
+      return [{ path: join(known.folder, path), text, fresh: true }];
     },
   };
 }
