@@ -9,6 +9,8 @@ export interface FieldFault {
   readonly expected: string;
   /** True where nothing stands in the field yet: asked for rather than told off. */
   readonly missing: boolean;
+  /** Texts that may have been meant, to be put in when asked for. */
+  readonly offers?: readonly string[];
 }
 
 const NAMES: Readonly<Record<string, Field>> = {

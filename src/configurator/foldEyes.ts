@@ -1,22 +1,41 @@
-/** What holds of both eyes alike is told once. */
+/** What holds of both eyes is told once: in one sentence where it is the same, with both figures where only they differ. */
 import type { Words } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
 import type { Finding } from '../quote/answer.ts';
 
-/** The findings with those of the right and the left eye that say the same folded into one of both, in their order. */
+/** The findings with each of one eye that the other has too folded into one of both, in the place of the first. */
 export function foldEyes(words: Words, findings: readonly Finding[]): readonly Finding[] {
-  const told = (finding: Finding) => {
-    const sentence = finding.message.replace(say(words, `eye.${finding.eye}`), say(words, 'eye.both'));
-    return `${finding.rule} ${finding.level} ${sentence}`;
-  };
-  const ofEye = (eye: Finding['eye']) => new Set(findings.filter((one) => one.eye === eye).map(told));
-  const right = ofEye('right');
-  const left = ofEye('left');
+  const folded = new Map<Finding, Finding | null>();
+  for (const right of findings.filter(({ eye }) => eye === 'right'))
+    for (const left of findings.filter(({ eye }) => eye === 'left')) {
+      if (folded.has(right) || folded.has(left)) continue;
+      if (left.rule !== right.rule || left.level !== right.level) continue;
+      const message = together(words, right.message, left.message);
+      if (message === null) continue;
+      folded.set(right, { ...right, eye: 'both', message });
+      folded.set(left, null);
+    }
   return findings.flatMap((finding) => {
-    const alike = finding.eye !== 'both' && right.has(told(finding)) && left.has(told(finding));
-    if (!alike) return [finding];
-    if (finding.eye === 'left') return [];
-    const message = finding.message.replace(say(words, 'eye.right'), say(words, 'eye.both'));
-    return [{ ...finding, eye: 'both' as const, message }];
+    const found = folded.get(finding);
+    return found === null ? [] : [found ?? finding];
   });
+}
+
+/** A number in a sentence, or the name of a place on the lens in brackets. */
+const FIGURE = /[+\u2212-]?\d+(?:[.,]\d+)?|\([^()\d]+\)/gu;
+
+/** One sentence for both eyes; null where more than figures differs, or where the figures belong to a written lens. */
+function together(words: Words, right: string, left: string): string | null {
+  const bare = (message: string, eye: Finding['eye']) => message.replace(say(words, `eye.${eye}`), '\u0000');
+  const [one, other] = [bare(right, 'right'), bare(left, 'left')];
+  if (one === other) return one.replace('\u0000', say(words, 'eye.both'));
+  if (one.includes('\u00d7') || one.replace(FIGURE, '#') !== other.replace(FIGURE, '#')) return null;
+  const ofOther = other.match(FIGURE) ?? [];
+  let at = 0;
+  return one
+    .replace(FIGURE, (figure) => {
+      const second = ofOther[at++] ?? figure;
+      return figure === second ? figure : say(words, 'eye.two', { right: figure, left: second });
+    })
+    .replace('\u0000', say(words, 'eye.each'));
 }

@@ -6,6 +6,7 @@ import type { LensChoice, OptionReport, ReportedChoice } from '../quote/options.
 import type { TradeOff } from '../quote/tradeOff.ts';
 import { foldEyes } from './foldEyes.ts';
 import type { ShopData } from './shopData.ts';
+import { isShopsWork } from './shopsWork.ts';
 
 /** `open`: nothing stands against it, but no lens could be computed yet. */
 export type Mark = 'fits' | 'care' | 'refused' | 'open';
@@ -21,6 +22,10 @@ export interface OptionRow {
   readonly mark: Mark;
   /** Sentences that tell this option from the present one: what stops it, or what only it would have to be minded for. */
   readonly reasons: readonly string[];
+  /** Sentences of what the shop sees to by itself with this option alone. */
+  readonly ours: readonly string[];
+  /** What it still asks for before it can be judged. */
+  readonly needs: readonly string[];
   /** Titles of what is to be minded with it as with the present one, which the ticket tells in full. */
   readonly minds: readonly string[];
   /** Figures of both lenses with it; null while nothing was reported. */
@@ -107,19 +112,35 @@ function judged(
   { words }: ShopData,
   report: OptionReport | undefined,
   isTold: (finding: Finding) => boolean,
-): Pick<OptionRow, 'mark' | 'reasons' | 'minds' | 'tradeOff' | 'differenceMinor' | 'excludes'> {
+): Pick<
+  OptionRow,
+  'mark' | 'reasons' | 'ours' | 'needs' | 'minds' | 'tradeOff' | 'differenceMinor' | 'excludes'
+> {
   if (report === undefined)
-    return { mark: 'open', reasons: [], minds: [], tradeOff: null, differenceMinor: null, excludes: [] };
+    return {
+      mark: 'open',
+      reasons: [],
+      ours: [],
+      needs: [],
+      minds: [],
+      tradeOff: null,
+      differenceMinor: null,
+      excludes: [],
+    };
   const { thickestMm, tradeOff, differenceMinor, excludes } = report;
-  const findings = foldEyes(words, report.findings).filter(({ rule }) => !ASKING.includes(rule));
+  const folded = foldEyes(words, report.findings);
+  const findings = folded.filter(({ rule }) => !ASKING.includes(rule));
   const stops = findings.filter(({ level }) => level === 'stop');
-  const cautions = findings.filter(({ level }) => level === 'caution');
+  const all = findings.filter(({ level }) => level === 'caution');
+  const [ours, cautions] = [all.filter(isShopsWork), all.filter((finding) => !isShopsWork(finding))];
   const telling = stops.length > 0 ? stops : cautions.filter((finding) => !isTold(finding));
   const minded = stops.length > 0 ? [] : cautions.filter(isTold);
   const titles = minded.map(({ rule }) => say(words, `rule.${rule}.title`));
   return {
     mark: markOf(stops.length, cautions.length, thickestMm),
     reasons: telling.map(({ message }) => message),
+    ours: stops.length > 0 ? [] : ours.filter((one) => !isTold(one)).map(({ message }) => message),
+    needs: folded.flatMap(({ rule, message }) => (ASKING.includes(rule) ? [message] : [])),
     minds: [...new Set(titles)],
     tradeOff,
     differenceMinor,

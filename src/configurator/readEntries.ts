@@ -4,11 +4,12 @@ import { say as sayWords } from '../catalogue/words.ts';
 import { pairFaults } from '../quote/plausible.ts';
 import type { PairRequest, QuoteRequest } from '../quote/request.ts';
 import { type Choices, choicesOf } from './choices.ts';
+import { decimalSlip } from './decimalSlip.ts';
 import { isOwn, readOwnFrame, standIn } from './entry/ownFrame.ts';
 import { type FieldFault, toFieldFault } from './fieldFault.ts';
 import type { Entries } from './fields.ts';
 import { orderTerms } from './orderTerms.ts';
-import { readerOf } from './readField.ts';
+import { type Reader, readerOf } from './readField.ts';
 import { readFit } from './readFit.ts';
 import { readPrescription } from './readPrescription.ts';
 import type { ShopData } from './shopData.ts';
@@ -73,12 +74,20 @@ function readPair(
     fit: waits ? {} : fit,
     lenses: blank === 'auto' ? lenses : { ...lenses, blank },
   };
-  const implausible = pairFaults(pair, 'pairs.0').map((fault) => toFieldFault(fault, prismRows));
+  const implausible = pairFaults(pair, 'pairs.0').map((fault) =>
+    withOffers(toFieldFault(fault, prismRows), reader),
+  );
   return {
     pair,
     faults: [...reader.faults, ...implausible.filter((fault) => !follows(fault, reader.faults))],
     waits,
   };
+}
+
+/** The fault with what may have been meant, where a point was left out. */
+function withOffers(fault: FieldFault, { text }: Reader): FieldFault {
+  const offers = fault.field === null ? [] : decimalSlip(fault.field, text(fault.field));
+  return offers.length === 0 ? fault : { ...fault, offers };
 }
 
 /** A fault that only follows from an entry that could not be read: telling both would send people astray. */

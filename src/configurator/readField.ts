@@ -1,4 +1,5 @@
 /** One entry read: its number, or the fault that says what is expected there. */
+import { bothSigns, decimalSlip } from './decimalSlip.ts';
 import type { FieldFault } from './fieldFault.ts';
 import { type Entries, type Field, textOf } from './fields.ts';
 import { readNumber } from './readNumber.ts';
@@ -14,7 +15,13 @@ export interface Reader {
   readonly text: (field: Field) => string;
   /** The number in a field; undefined where it is blank or cannot be read. */
   readonly number: (field: Field, kind: NumberKind) => number | undefined;
-  readonly fault: (field: Field, key: string, slots?: Readonly<Record<string, string>>) => void;
+  readonly fault: (field: Field, key: string, more?: FaultDetails) => void;
+}
+
+/** What a fault is told with besides its sentence. */
+interface FaultDetails {
+  readonly slots?: Readonly<Record<string, string>>;
+  readonly offers?: readonly string[];
 }
 
 /** `power` needs its sign: a lost sign is the costliest error of all. */
@@ -24,13 +31,14 @@ export type NumberKind = 'power' | 'plain';
 export function readerOf(entries: Entries, say: Say): Reader {
   const faults: FieldFault[] = [];
   const text = (field: Field) => textOf(entries, field);
-  const fault: Reader['fault'] = (field, key, slots = {}) => {
+  const fault: Reader['fault'] = (field, key, { slots = {}, offers = [] } = {}) => {
     const missing = text(field) === '';
     faults.push({
       field,
       message: say(`worksheet.fault.${key}`, slots),
       expected: say(`worksheet.fault.${key}-expected`, slots),
       missing,
+      ...(offers.length === 0 ? {} : { offers }),
     });
   };
   const number: Reader['number'] = (field, kind) => {
@@ -38,8 +46,10 @@ export function readerOf(entries: Entries, say: Say): Reader {
     if (reading.kind === 'unread') fault(field, kind === 'power' ? 'not-a-power' : 'not-a-number');
     if (reading.kind !== 'number') return undefined;
     if (kind === 'power' && !reading.signed && reading.value !== 0) {
-      const size = reading.value.toFixed(2);
-      fault(field, 'no-sign', { plus: `+${size}`, minus: `\u2212${size}` });
+      const slip = decimalSlip(field, text(field));
+      const offers = slip.length > 0 ? slip : bothSigns(reading.value);
+      const [minus = '', plus = ''] = offers;
+      fault(field, slip.length > 0 ? 'no-point' : 'no-sign', { slots: { plus, minus }, offers });
       return undefined;
     }
     return reading.value;

@@ -1,5 +1,4 @@
 /** Figures as the worksheet writes them. */
-import type { Eye } from '../optics/types.ts';
 import type { PowerAnswer } from '../quote/answer.ts';
 
 const MINUS = '\u2212';
@@ -15,22 +14,4 @@ export function writePower(valueD: number): string {
 export function writeLens({ sphere, cylinder, axis }: PowerAnswer): string {
   if (cylinder === 0) return writePower(sphere);
   return `${writePower(sphere)} ${writePower(cylinder)} \u00d7 ${axis}`;
-}
-
-const PLACES = [
-  'nasal',
-  'nasal-above',
-  'above',
-  'temporal-above',
-  'temporal',
-  'temporal-below',
-  'below',
-  'nasal-below',
-] as const;
-
-/** Where on a lens an angle of the front view lies, in eighths: the key of its name. The right lens's nose is at 0. */
-export function placeOnLens(eye: Eye, atDeg: number): (typeof PLACES)[number] {
-  const fromNoseDeg = eye === 'right' ? atDeg : 180 - atDeg;
-  const eighth = Math.round((((fromNoseDeg % 360) + 360) % 360) / 45) % 8;
-  return PLACES[eighth] ?? 'nasal';
 }

@@ -1,5 +1,6 @@
 /** One entry with its label. What is wrong with it, or what it was read as, is told by a Message. */
 import { useStore } from '@nanostores/preact';
+import { Fragment } from 'preact';
 import type { Field as Name } from '../configurator/fields.ts';
 import { readAs } from '../configurator/readAs.ts';
 import { idOf, useEntry, useEntryStores, useFault } from './sheet.ts';
@@ -49,8 +50,12 @@ export function Field({ name, label, of, unit, digits = false, type = 'text', ma
 
 /** The fault of a field, or what it was read as where that is not what it says. Empty otherwise. */
 export function Message({ name, label }: { readonly name: Name; readonly label?: string }) {
-  const { t, entries } = useEntryStores();
+  const { t, entries, enter } = useEntryStores();
   const fault = useFault(name);
+  const put = (text: string) => {
+    enter(name, text);
+    document.getElementById(idOf(name))?.focus();
+  };
   const read = readAs(useStore(entries, { keys: [name] }), name);
   return (
     <p id={`${idOf(name)}-told`} class={fault ? 'ws-told ws-fault' : 'ws-told'}>
@@ -58,6 +63,14 @@ export function Message({ name, label }: { readonly name: Name; readonly label?:
       {fault
         ? t('fault.expected', { message: fault.message, expected: fault.expected })
         : read && t(`read.${read}`)}
+      {fault?.offers?.map((text) => (
+        <Fragment key={text}>
+          {' '}
+          <button type="button" class="ws-take" onClick={() => put(text)}>
+            {t('fault.offer', { text })}
+          </button>
+        </Fragment>
+      ))}
     </p>
   );
 }

@@ -4,6 +4,7 @@ import { say } from '../catalogue/words.ts';
 import { fieldName } from '../configurator/fieldName.ts';
 import type { Field } from '../configurator/fields.ts';
 import { foldEyes } from '../configurator/foldEyes.ts';
+import { isShopsWork } from '../configurator/shopsWork.ts';
 import type { Finding } from '../quote/answer.ts';
 import { Sign } from './Mark.tsx';
 import { idOf, useSheet } from './sheet.ts';
@@ -33,12 +34,15 @@ export function Findings({ parts }: { readonly parts: Parts | null }) {
           </ul>
         </>
       )}
-      {faults.length === 0 && needs.length > 0 && (
+      {needs.length > 0 && (
         <>
           <p class="ws-head">{t('ticket.needsText')}</p>
           <ul class="ws-list">
-            {needs.map((need) => (
-              <li key={need}>{need}</li>
+            {needs.map(({ field, message }) => (
+              <li key={`${field} ${message}`}>
+                {field !== null && <FieldLink field={field} />}
+                {message}
+              </li>
             ))}
           </ul>
         </>
@@ -56,20 +60,34 @@ export function Findings({ parts }: { readonly parts: Parts | null }) {
   );
 }
 
+/** On a narrow screen, where the list is folded away: links to every entry that is to be mended or still needed. */
+export function Leads() {
+  const { faults, needs } = useStore(useSheet().standing);
+  const fields = new Set([...faults, ...needs].map(({ field }) => field));
+  if (fields.size === 0) return null;
+  return (
+    <ul class="ws-leads">
+      {[...fields].map((field) => field && <li key={field}>{<FieldLink field={field} bare />}</li>)}
+    </ul>
+  );
+}
+
 /** Leads to a field without putting anything into the address. */
-function FieldLink({ field }: { readonly field: Field }) {
+function FieldLink({ field, bare = false }: { readonly field: Field; readonly bare?: boolean }) {
   const { t } = useSheet();
   const id = idOf(field);
   const go = (event: Event) => {
     event.preventDefault();
-    document.getElementById(id)?.focus();
+    // The PD may be asked for as one number.
+    const at = document.getElementById(id) ?? document.getElementById(idOf('pd.both'));
+    at?.focus();
   };
   return (
     <>
       <a href={`#${id}`} onClick={go}>
         {fieldName(t, field)}
       </a>
-      {': '}
+      {!bare && ': '}
     </>
   );
 }
@@ -81,7 +99,10 @@ function FindingItem({ finding, parts }: { readonly finding: Finding; readonly p
     <li class={`ws-finding ws-${level}`}>
       <p class="ws-finding-title">
         <Sign kind={SIGNS[level]} />{' '}
-        {t('ticket.named', { level: t(`ticket.${level}`), title: say(data.words, `rule.${rule}.title`) })}
+        {t('ticket.named', {
+          level: t(isShopsWork(finding) ? 'ticket.ours' : `ticket.${level}`),
+          title: say(data.words, `rule.${rule}.title`),
+        })}
       </p>
       <p>{message}</p>{' '}
       <details>

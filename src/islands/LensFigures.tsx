@@ -1,102 +1,14 @@
-/** The finished lenses, a column an eye. */
+/** The finished lenses, or a word on when there are any. */
 import { useStore } from '@nanostores/preact';
-import { writeDigits } from '../catalogue/words.ts';
-import { EYES } from '../configurator/fields.ts';
-import { placeOnLens, writeLens, writePower } from '../configurator/write.ts';
-import type { Eye } from '../optics/types.ts';
-import type { LensAnswer } from '../quote/answer.ts';
 import { useSheet } from './sheet.ts';
-import { useFigures } from './useFigures.ts';
+import { useLater } from './useLater.ts';
 
 export function LensFigures() {
   const sheet = useSheet();
-  const { t } = sheet;
   const [pair] = useStore(sheet.answer).pairs;
-  const rows = useRows();
-  const { right = null, left = null } = pair ?? {};
-  if (right === null && left === null) return <p class="ws-note">{t('ticket.figuresNone')}</p>;
-  const lenses = { right, left };
-  const estimated = EYES.some((eye) => lenses[eye]?.estimate);
-  return (
-    <>
-      <table class="ws-lenses">
-        <caption>{t('ticket.figures')}</caption>
-        <thead>
-          <tr>
-            <td />
-            {EYES.map((eye) => (
-              <th key={eye} scope="col">
-                {t(eye)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rows
-            .map(({ label, of }) => ({
-              label,
-              cells: EYES.map((eye) => {
-                const lens = lenses[eye];
-                return lens && of(lens, eye);
-              }),
-            }))
-            .filter(({ cells }) => cells.some((cell) => cell !== null))
-            .map(({ label, cells: [first, second] }) => (
-              <tr key={label}>
-                <th scope="row">{label}</th>
-                <td>{first ?? t('figure.none')}</td>
-                <td>{second ?? t('figure.none')}</td>
-              </tr>
-            ))}
-        </tbody>
-      </table>
-      {estimated && <p class="ws-note">{t('ticket.estimate')}</p>}
-    </>
-  );
-}
-
-interface FigureRow {
-  readonly label: string;
-  readonly of: (lens: LensAnswer, eye: Eye) => string | null;
-}
-
-function useRows(): readonly FigureRow[] {
-  const { t, data } = useSheet();
-  const power = (text: string) => writeDigits(data.words, text);
-  const { mm, gram, dioptre, prism } = useFigures();
-  const row = (key: string, of: FigureRow['of']): FigureRow => ({ label: t(`figure.${key}`), of });
-  const edge = (eye: Eye, at: { readonly mm: number; readonly atDeg: number }) =>
-    `${mm(at.mm)}, ${t(`place.${placeOnLens(eye, at.atDeg)}`)}`;
-  const moved = (value: number, plus: string, minus: string) =>
-    value === 0 ? null : t(`figure.${value > 0 ? plus : minus}`, { mm: mm(Math.abs(value)) });
-  return [
-    row('ordered', ({ ordered }) => power(writeLens(ordered))),
-    row('orderedAdd', ({ ordered }) => (ordered.add === null ? null : power(writePower(ordered.add)))),
-    row('orderedPrism', ({ ordered }) =>
-      ordered.prism === null
-        ? null
-        : `${prism(ordered.prism.amount)}, ${t('figure.base', { deg: ordered.prism.baseDeg })}`,
-    ),
-    row('compensated', ({ compensated }) => compensated && power(writeLens(compensated))),
-    row('thickest', ({ edgeThicknessMm }, eye) => edge(eye, edgeThicknessMm.thickest)),
-    row('thinnest', ({ edgeThicknessMm }, eye) => edge(eye, edgeThicknessMm.thinnest)),
-    row('centre', ({ centreThicknessMm }) => mm(centreThicknessMm)),
-    row('beyond', ({ beyondRimMm }) => mm(beyondRimMm)),
-    row('mass', ({ massG }) => gram(massG)),
-    row('baseCurve', ({ baseCurveD }) => dioptre(baseCurveD)),
-    row(
-      'decentration',
-      ({ decentrationMm: { in: inwards, up } }) =>
-        [moved(inwards, 'in', 'out'), moved(up, 'up', 'down')].filter((one) => one !== null).join(', ') ||
-        mm(0),
-    ),
-    row('blank', ({ blank: { kind, usedMm, neededMm } }) =>
-      [
-        usedMm === null ? null : t(`figure.${kind}`, { used: usedMm }),
-        t('figure.needs', { needed: mm(neededMm) }),
-      ]
-        .filter((one) => one !== null)
-        .join(', '),
-    ),
-  ];
+  const any = (pair?.right ?? pair?.left ?? null) !== null;
+  const part = useLater(() => import('./LensTable.tsx'), any);
+  if (!any) return <p class="ws-note">{sheet.t('ticket.figuresNone')}</p>;
+  if (part === 'failed') return <p class="ws-note">{sheet.t('entry.failed')}</p>;
+  return part && <part.LensTable />;
 }

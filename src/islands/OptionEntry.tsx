@@ -4,7 +4,7 @@ import type { Claim, OptionRow } from '../configurator/optionRows.ts';
 import { optionName } from '../configurator/optionRows.ts';
 import type { Cell, TradeColumn } from '../configurator/tradeColumns.ts';
 import type { ReportedChoice } from '../quote/options.ts';
-import { Mark } from './Mark.tsx';
+import { Mark, Sign } from './Mark.tsx';
 import { idOf, useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
 import { useTradeFigures } from './useTradeFigures.ts';
@@ -21,7 +21,7 @@ export function OptionEntry({ kind, row, chosen, cells }: Props) {
   const figure = useTradeFigures();
   const id = `${idOf(kind)}-${row.id}`;
   return (
-    <tbody class="ws-option" onPointerEnter={() => pointed.set({ kind, id: row.id })}>
+    <tbody class={`ws-option ws-is-${row.mark}`} onPointerEnter={() => pointed.set({ kind, id: row.id })}>
       <tr>
         <th scope="row">
           <div class="ws-pick">
@@ -37,11 +37,17 @@ export function OptionEntry({ kind, row, chosen, cells }: Props) {
             <label for={id}>
               <Chip colours={row.colours} />
               {row.name}
+              {row.mark === 'fits' && (
+                <span class="ws-fits-sign">
+                  {' '}
+                  <Sign kind="fits" />
+                </span>
+              )}
             </label>
           </div>
         </th>
         {cells.map(({ key, cell: { values, rank } }) => (
-          <td key={key} class={rank ? `ws-${rank}` : undefined}>
+          <td key={key} class={rank ? `ws-col-${key} ws-${rank}` : `ws-col-${key}`}>
             {figure(key, values)}
             {rank && <span class="ws-rank">{t(`trade.${rank}`)}</span>}
           </td>
@@ -68,23 +74,27 @@ function Said({ kind, row, id }: Pick<Props, 'kind' | 'row'> & { readonly id: st
   );
   return (
     <p class="ws-said-in" id={id}>
-      {row.mark !== 'open' && <Mark kind={row.mark} />}{' '}
-      {row.reasons.map((reason) => (
+      {(row.mark !== 'open' || row.needs.length > 0) && <Mark kind={row.mark} />}{' '}
+      {[...row.reasons, ...row.needs].map((reason) => (
         <span class="ws-reason" key={reason}>
           {reason}{' '}
         </span>
       ))}
-      {excluded.length > 0 && `${t('trade.excludes', { names: excluded.join(', ') })} `}
       {row.minds.length > 0 && `${t('option.minds', { titles: row.minds.join(', ') })} `}
-      {row.claim && <span class="ws-claim">{`${claim(row.claim)} `}</span>}
-      {states && `${states} `}
-      {row.summary}{' '}
-      {kind !== 'blank' && (
-        <a href={pageHref(data.shop, `/lenses/${kind}s/${row.id}/`)}>
-          {t('trade.read')}
-          <span class="ws-unseen"> {row.name}</span>
-        </a>
-      )}
+      <span class="ws-extra">
+        {row.ours.length > 0 &&
+          `${t('ticket.named', { level: t('ticket.ours'), title: row.ours.join(' ') })} `}
+        {excluded.length > 0 && `${t('trade.excludes', { names: excluded.join(', ') })} `}
+        {row.claim && <span class="ws-claim">{`${claim(row.claim)} `}</span>}
+        {states && `${states} `}
+        {row.summary}{' '}
+        {kind !== 'blank' && (
+          <a href={pageHref(data.shop, `/lenses/${kind}s/${row.id}/`)}>
+            {t('trade.read')}
+            <span class="ws-unseen"> {row.name}</span>
+          </a>
+        )}
+      </span>
     </p>
   );
 }

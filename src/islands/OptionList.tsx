@@ -1,6 +1,7 @@
 /** All options of one kind side by side: a row each, with what it gains and costs in this frame, best and worst told. */
 import { useStore } from '@nanostores/preact';
 import type { ReadableAtom } from 'nanostores';
+import { useState } from 'preact/hooks';
 import { pageHref } from '../catalogue/languages.ts';
 import { optionRows } from '../configurator/optionRows.ts';
 import { type TradeColumn, tradeOf } from '../configurator/tradeColumns.ts';
@@ -16,10 +17,21 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
   const chosen = useStore(sheet.chosen[kind] as ReadableAtom<string | null>);
   const { columns, alike } = tradeOf(rows);
   const figure = useTradeFigures();
+  // On a narrow screen the first figures come alone; on a wide one all are there and the button is not.
+  const [whole, setWhole] = useState(false);
   const unit = (key: TradeColumn) => (key === 'price' ? '' : t(`trade.unit.${key}`));
   return (
-    <fieldset class="ws-options">
+    <fieldset class={whole ? 'ws-options' : 'ws-options ws-brief'}>
       <legend>{t(`option.${kind}.legend`)}</legend>
+      <button
+        type="button"
+        class="ws-whole"
+        aria-expanded={whole}
+        aria-label={t(whole ? 'trade.lessOf' : 'trade.wholeOf', { kind: t(`option.${kind}.legend`) })}
+        onClick={() => setWhole(!whole)}
+      >
+        {t(whole ? 'trade.less' : 'trade.whole')}
+      </button>
       <p class="ws-lead">
         {t(`option.${kind}.text`)}{' '}
         {kind !== 'blank' && (
@@ -33,7 +45,7 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
             <tr>
               <th scope="col">{t('trade.option')}</th>
               {columns.map(({ key }) => (
-                <th key={key} scope="col">
+                <th key={key} scope="col" class={`ws-col-${key}`}>
                   {t(`trade.${key}`)}
                   {key !== 'price' && `, ${unit(key)}`}
                 </th>
@@ -55,7 +67,7 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
         </table>
       </div>
       {alike.length > 0 && (
-        <p class="ws-note">
+        <p class="ws-note ws-extra">
           {t('trade.alike', {
             figures: alike
               .map(({ key, values }) => `${t(`trade.${key}`)} ${figure(key, values)} ${unit(key)}`)

@@ -1,6 +1,7 @@
 /** Every line of the price, and their sum. */
 import { useStore } from '@nanostores/preact';
 import type { QuoteLine } from '../pricing/line.ts';
+import { totalLabel } from './sentence.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
 
@@ -9,14 +10,19 @@ export function PriceLines() {
   const { t } = sheet;
   const { lines, total } = useStore(sheet.answer).price;
   const { money } = useFigures();
+  const standing = useStore(sheet.standing);
+  const sure = standing.kind === 'makeable' || standing.kind === 'care';
   return (
-    <LinesTable
-      caption={t('ticket.price')}
-      lines={lines}
-      totalLabel={t('ticket.total')}
-      total={money(total)}
-      money={money}
-    />
+    <>
+      <LinesTable
+        caption={t('ticket.price')}
+        lines={lines}
+        totalLabel={totalLabel(sheet, standing)}
+        total={money(total)}
+        money={money}
+      />
+      {!sure && <p class="ws-note">{t('ticket.priceOpen')}</p>}
+    </>
   );
 }
 

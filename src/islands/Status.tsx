@@ -1,7 +1,7 @@
 /** What changed, told to those who hear the page: once typing has paused, and not at each key. */
 import { useStore } from '@nanostores/preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { sentenceOf } from './sentence.ts';
+import { sentenceOf, totalLabel } from './sentence.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
 
@@ -17,6 +17,7 @@ export function Status() {
   const before = useRef<string | null>(null);
   const now = sheet.t('ticket.status', {
     verdict: sentenceOf(sheet, standing),
+    label: totalLabel(sheet, standing),
     total: figures.money(price.total),
   });
   useEffect(() => {

@@ -2,12 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Shop } from '../catalogue/shop.ts';
-import {
-  countryNames,
-  type Destination,
-  namedDestinations,
-  otherDestinations,
-} from '../configurator/destinations.ts';
+import { countryNames, type Destination, namedDestinations } from '../configurator/destinations.ts';
 import type { PriceAnswer } from '../quote/answer.ts';
 import { Field, Message } from './Field.tsx';
 import { idOf, useEntry, useEntryStores, useFault, useSheet } from './sheet.ts';
@@ -41,7 +36,13 @@ export function TermsFields({ shop, codes }: Props) {
   const nameOf = countryNames(shop.language);
   // Two hundred countries are left out of the page and added in the browser.
   const [others, setOthers] = useState<readonly Destination[]>([]);
-  useEffect(() => setOthers(otherDestinations(shop, nameOf, shop.language)), []);
+  useEffect(() => {
+    import('../configurator/otherDestinations.ts').then(
+      ({ otherDestinations }) => setOthers(otherDestinations(shop, nameOf, shop.language)),
+      // The places that the shop names are there all the same.
+      (error) => console.error(error),
+    );
+  }, []);
   const options = (all: readonly Destination[]) =>
     all.map(({ code, name }) => (
       <option key={code} value={code}>

@@ -3,13 +3,11 @@ import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import type { Mark } from '../configurator/optionRows.ts';
 import type { Standing } from '../configurator/standing.ts';
-import { Findings } from './Findings.tsx';
-import { Showing } from './keeping/Showing.tsx';
+import { Findings, Leads } from './Findings.tsx';
 import { LensFigures } from './LensFigures.tsx';
 import { Sign } from './Mark.tsx';
 import { PriceLines } from './PriceLines.tsx';
-import { Status } from './Status.tsx';
-import { sentenceOf } from './sentence.ts';
+import { sentenceOf, totalLabel } from './sentence.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
 import { useLater } from './useLater.ts';
@@ -32,6 +30,8 @@ export function Ticket() {
   const advice = useStore(sheet.advice);
   const loaded = useLater(() => import('./Advice.tsx'), advice.kind !== 'none');
   const parts = loaded === 'failed' ? null : loaded;
+  const status = useLater(() => import('./Status.tsx'), true);
+  const acts = useLater(() => import('./keeping/Showing.tsx'), true);
   const [open, setOpen] = useState(false);
   const priced = useStore(sheet.priceFaults).length === 0;
   return (
@@ -48,9 +48,10 @@ export function Ticket() {
         </p>
         {priced && (
           <p class="ws-total">
-            <span class="ws-total-label">{t('ticket.total')}</span> {figures.money(price.total)}
+            <span class="ws-total-label">{totalLabel(sheet, standing)}</span> {figures.money(price.total)}
           </p>
         )}
+        <Leads />
         <button
           type="button"
           class="ws-toggle"
@@ -61,7 +62,7 @@ export function Ticket() {
           {open ? t('ticket.hide') : t('ticket.show')}
         </button>
       </div>
-      <Status />
+      {status !== null && status !== 'failed' && <status.Status />}
       <div class="ws-ticket-body" id="ws-ticket-body">
         {failed && <p class="ws-failed">{t('failed', { email: data.shop.contact.email })}</p>}
         {parts && <parts.Applied />}
@@ -71,7 +72,8 @@ export function Ticket() {
         {parts && <parts.Alternatives />}
         {priced ? <PriceLines /> : <p class="ws-note">{t('ticket.noPrice')}</p>}
         <LensFigures />
-        <Showing />
+        {/* As tall as its buttons, before they are there. */}
+        <div class="ws-acts">{acts !== null && acts !== 'failed' && <acts.Showing />}</div>
         <p class="ws-note">{t('advice')}</p>
         <p class="ws-note">{t('ticket.safety')}</p>
       </div>

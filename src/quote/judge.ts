@@ -6,6 +6,7 @@ import { RULES } from '../rules/rules.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { Finding, Verdict } from './answer.ts';
 import { shownFigures } from './shownFigures.ts';
+import { shownPlace, shownPrism } from './shownPlace.ts';
 
 /** One rule's outcome. */
 export interface RuleOutcome extends Outcome {
@@ -35,6 +36,20 @@ export function hardest(verdicts: readonly Verdict[]): Verdict {
 
 /** The outcome with its sentence in the shop's words. */
 export function toFinding(words: Words, { rule, level, eye, figures, message }: RuleOutcome): Finding {
-  const slots = { eye: say(words, `eye.${eye}`), ...shownFigures(words, figures) };
+  const slots = {
+    eye: say(words, `eye.${eye}`),
+    ...shownFigures(words, figures),
+    ...onLens(words, eye, figures),
+  };
   return { rule, level, eye, figures, message: say(words, `rule.${rule}.${message}`, slots), remedy: null };
+}
+
+/** Angles as a wearer would say them: degrees stay among the figures. */
+function onLens(words: Words, eye: Outcome['eye'], { atDeg, prism, baseDeg }: Outcome['figures']) {
+  if (eye === 'both') return {};
+  const isPrism = typeof prism === 'number' && typeof baseDeg === 'number';
+  return {
+    ...(typeof atDeg === 'number' ? { place: shownPlace(words, eye, atDeg) } : {}),
+    ...(isPrism ? { bases: shownPrism(words, eye, { amount: prism, baseDeg }) } : {}),
+  };
 }

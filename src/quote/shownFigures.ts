@@ -18,8 +18,10 @@ function shown(words: Words, key: string, value: number | string): string {
       .split(', ')
       .map((use) => say(words, `use.${use}`))
       .join(', ');
-  // A power as it is ordered is the one text with figures in it.
-  if (typeof value === 'string') return key === 'order' ? writeDigits(words, value) : value;
+  // A power as written, in print: a true minus and a true times.
+  if (key === 'order' || key === 'prescribed')
+    return writeDigits(words, String(value).replaceAll('-', '\u2212').replace(' x ', ' \u00d7 '));
+  if (typeof value === 'string') return value;
   const text = key.endsWith('AbsD') ? value.toFixed(2) : /[a-z]D$/.test(key) ? power(value) : String(value);
   return writeDigits(words, text);
 }

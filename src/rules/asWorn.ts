@@ -15,9 +15,11 @@ export const asWorn: Rule = {
       const prism = round2(amount);
       const figures = {
         faceFormDeg: situation.frame.faceFormDeg,
+        tiltDeg: situation.tiltDeg,
+        prescribed: writePower(ordered),
         order: writePower(compensated.power),
         prism,
-        baseDeg: Math.round(baseDeg),
+        baseDeg: round2(baseDeg),
       };
       if (lens?.blank.kind === 'stock') return { message: 'stock', level: 'caution', eye, figures };
       return { message: prism === 0 ? 'power' : 'power-and-prism', level: 'note', eye, figures };

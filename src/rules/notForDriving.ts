@@ -7,6 +7,13 @@ export const notForDriving: Rule = {
   clearedBy: 'person',
   check: (situation) =>
     servesUse(situation) && (situation.use === 'near' || situation.use === 'intermediate')
-      ? [{ message: 'near-lens', level: 'note', eye: 'both', figures: { design: situation.design.name } }]
+      ? [
+          {
+            message: 'near-lens',
+            level: 'note',
+            eye: 'both',
+            figures: { design: situation.design.name, use: situation.use },
+          },
+        ]
       : [],
 };

@@ -2,8 +2,11 @@ import { strongestMeridianD } from '../optics/prescription.ts';
 import { round2 } from './round.ts';
 import type { Rule } from './rule.ts';
 
-/** From this strength on an estimated outline does not carry a plain yes, D: the shop's own caution. */
-const STRONG_D = 4;
+/**
+ * From this strength on an estimated outline does not carry a plain yes, D: high power by its usual definition. The
+ * edge there changes by a third of a millimetre and more with each millimetre of outline.
+ */
+const STRONG_D = 6;
 
 /** Figures from a fitted outline are estimates until the frame is traced. */
 export const outlineEstimate: Rule = {

@@ -13,11 +13,11 @@ export const prescriptionIncomplete: Rule = {
     // A balance lens copies the other eye: two of them have nothing to copy.
     const spheres = eachEye(situation, ({ eye, prescribed, ordered }) =>
       prescribed.sphereD === null && (!prescribed.balance || ordered === null)
-        ? { message: 'sphere', level: 'stop', eye, figures: {} }
+        ? { message: 'sphere', level: 'stop', eye, figures: { missing: 'sphere' } }
         : null,
     );
     if (spheres.length > 0 || use === 'distance') return spheres;
     const none = [situation.right, situation.left].every(({ prescribed }) => !prescribed.addD);
-    return none ? [{ message: 'add', level: 'stop', eye: 'both', figures: { use } }] : [];
+    return none ? [{ message: 'add', level: 'stop', eye: 'both', figures: { use, missing: 'add' } }] : [];
   },
 };

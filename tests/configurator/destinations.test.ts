@@ -1,5 +1,6 @@
 import { expect, it } from 'vitest';
-import { countryNames, namedDestinations, otherDestinations } from '../../src/configurator/destinations.ts';
+import { countryNames, namedDestinations } from '../../src/configurator/destinations.ts';
+import { otherDestinations } from '../../src/configurator/otherDestinations.ts';
 import { shop } from './shop.ts';
 
 const nameOf = countryNames('en');

@@ -15,18 +15,27 @@ const finding = (eye: Finding['eye'], rule: string, text: string): Finding => ({
   remedy: null,
 });
 
-it('tells once what both eyes have in common, and each eye what is its own', () => {
+it('tells both eyes in one sentence, with both figures where only they differ', () => {
   const folded = foldEyes(shop.words, [
     finding('right', 'vertex-distance', '5 D.'),
     finding('right', 'edge-beyond-rim', '3 mm.'),
     finding('left', 'vertex-distance', '5 D.'),
     finding('left', 'edge-beyond-rim', '4 mm.'),
   ]);
-  expect(folded.map(({ message }) => message)).toEqual([
-    'Both eyes: 5 D.',
-    'Right eye: 3 mm.',
-    'Left eye: 4 mm.',
-  ]);
+  expect(folded.map(({ message }) => message)).toEqual(['Both eyes: 5 D.', 'Right and left: 3 and 4 mm.']);
+});
+
+it('leaves two powers as written, and two sentences, apart', () => {
+  const powers = [
+    finding('right', 'as-worn', 'ordered as \u22128.22 \u22120.10 \u00d7 90.'),
+    finding('left', 'as-worn', 'ordered as \u22128.10 \u22120.12 \u00d7 88.'),
+  ];
+  expect(foldEyes(shop.words, powers)).toEqual(powers);
+  const sentences = [
+    finding('right', 'blank-too-small', 'Short.'),
+    finding('left', 'blank-too-small', 'Too short.'),
+  ];
+  expect(foldEyes(shop.words, sentences)).toEqual(sentences);
 });
 
 it('loses no rule, adds none, and folds nothing twice', () => {

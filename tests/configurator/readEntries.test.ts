@@ -67,6 +67,31 @@ describe('readEntries', () => {
         if (field !== null) expect(fieldName(t, field)).not.toBe(field);
   });
 
+  it.each([
+    ['right.sphere', '-225', ['\u22122.25']],
+    ['right.sphere', '225', ['\u22122.25', '+2.25']],
+    ['left.sphere', '+1025', ['+10.25']],
+    ['left.add', '225', ['2.25']],
+    ['left.add', '75', ['0.75']],
+    ['right.sphere', '2.25', ['\u22122.25', '+2.25']],
+    ['right.sphere', '-12', undefined],
+    ['right.sphere', '-233', undefined],
+    ['right.sphere', '-9999', undefined],
+  ] as const)('offers what may have been meant by %s %s, and puts nothing in', (at, text, offers) => {
+    const { faults, request } = read({ [at]: text });
+    expect(faults.find(({ field }) => field === at)?.offers).toEqual(offers);
+    if (offers !== undefined) {
+      const [eye = '', name = ''] = at.split('.');
+      expect(request.pairs[0]?.prescription?.[eye as 'right' | 'left']).not.toHaveProperty(name);
+      for (const offer of offers) expect(faultsAt({ [at]: offer })).toEqual([]);
+    }
+  });
+
+  it('offers a cylinder its point, with its axis beside it', () => {
+    const faults = read({ 'right.sphere': '-1', 'right.cylinder': '75', 'right.axis': '90' }).faults;
+    expect(faults).toMatchObject([{ field: 'right.cylinder', offers: ['\u22120.75', '+0.75'] }]);
+  });
+
   it('suggests 62 for a PD of 6.2', () => {
     const [fault] = read({ 'pd.mode': 'both', 'pd.both': '6.2' }).faults;
     expect(fault?.expected).toContain('did you mean 62?');

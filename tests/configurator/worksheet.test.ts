@@ -128,7 +128,7 @@ describe('createWorksheet', () => {
     expect(sheet.shownFaults.get()).toMatchObject([{ field: 'exemption' }]);
     sheet.enter('destination', 'US-ME');
     await settle();
-    expect(sheet.standing.get().kind).toBe('care');
+    expect(sheet.standing.get().kind).toBe('makeable');
   });
 
   it('is as before the first entry when it is cleared', async () => {

@@ -9,7 +9,8 @@ const sources = ['src/islands', 'src/islands/entry', 'src/configurator', 'src/co
       .filter((name) => /\.tsx?$/.test(name))
       .map((name) => readFileSync(`${folder}/${name}`, 'utf8')),
 );
-const text = sources.join('\n');
+// The engine names places on a lens in the words of the worksheet.
+const text = [...sources, readFileSync('src/quote/shownPlace.ts', 'utf8')].join('\n');
 
 /** Keys as written in full, with or without the prefix that `t` adds. */
 const literal = new Set(

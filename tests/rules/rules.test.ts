@@ -436,9 +436,9 @@ const inOtherShops: readonly [string, Offer, Change, string, object][] = [
         outline: { ...size.outline, origin: 'fitted', family: 'round' },
       })),
     }),
-    { prescription: rx({ sphere: -4 }) },
+    { prescription: rx({ sphere: -6 }) },
     'caution both strong',
-    { strongestAbsD: 4 },
+    { strongestAbsD: 6 },
   ],
 ];
 

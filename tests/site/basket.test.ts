@@ -1,10 +1,7 @@
 /** Comparing, links and the basket: whole journeys, each without a fault on the page and without one that axe finds. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { loadCatalogue } from '../../src/catalogue/load.ts';
 import type { RunningServer } from '../../src/commands/serve.ts';
-import { quote } from '../../src/quote/quote.ts';
-import type { PairRequest, QuoteRequest } from '../../src/quote/request.ts';
 import { findAccessibilityFaults } from './accessibility.ts';
 import { openBrowser } from './browser.ts';
 import { serveShop } from './server.ts';
@@ -22,25 +19,6 @@ afterAll(async () => {
   await server?.close();
 });
 
-const reading = loadCatalogue('content');
-
-/** The engine's answer on the day that the browser judges for. */
-function quoted(request: Omit<QuoteRequest, 'date'>, date: string) {
-  if (!reading.ok) throw new Error('The shop has faults.');
-  const reply = quote(reading.catalogue, { date, ...request });
-  if (!reply.ok) throw new Error(JSON.stringify(reply.faults));
-  return reply.answer;
-}
-
-/** Today in the shop's time zone. */
-const today = () =>
-  new Intl.DateTimeFormat('en-CA', { timeZone: 'America/New_York', dateStyle: 'short' }).format(new Date());
-
-const dollars = (minor: number) =>
-  new Intl.NumberFormat('en', { style: 'currency', currency: 'USD' })
-    .format(minor / 100)
-    .replace('-', '\u2212');
-
 const MYOPE = {
   'right.sphere': '-3.25',
   'right.cylinder': '-0.75',
@@ -48,11 +26,6 @@ const MYOPE = {
   'left.sphere': '-2.75',
   'pd.right': '31.5',
   'pd.left': '32',
-};
-
-const PRESCRIPTION: PairRequest['prescription'] = {
-  right: { sphere: -3.25, cylinder: -0.75, axis: 170 },
-  left: { sphere: -2.75 },
 };
 
 /** A choice by its value, also where the row of a list is folded. */
@@ -92,50 +65,6 @@ const values = async (page: Page, names: readonly string[]): Promise<Record<stri
 const CHOICES = ['size', 'colourway', 'use', 'design', 'material', 'tint', 'coating'] as const;
 
 describe('a basket', () => {
-  it('of two pairs uses one of two offers that may not join, and has the total of the engine', async () => {
-    const sheet = await openMyope('sanderling');
-    const { page } = sheet;
-    const first = await values(page, CHOICES);
-    await sheet.type('codes', 'firstpair');
-    await act(sheet, /^Put into the basket/);
-    await page.getByText('In the basket as pair 1.').waitFor();
-    await page.getByRole('link', { name: 'Basket (1)' }).waitFor();
-    await page.goto(`${server.origin}/frames/knot/`);
-    await untilAlive(page);
-    await sheet.typeAll(MYOPE);
-    const second = await values(page, CHOICES);
-    await act(sheet, /^Put into the basket/);
-    await page.getByText('In the basket as pair 2.').waitFor();
-    await page.getByRole('link', { name: 'Go to the basket' }).click();
-    await page.locator('.bk-pair').nth(1).waitFor();
-    const pairOf = (frame: string, chosen: Record<string, string>): PairRequest => {
-      const { size = '', colourway = '', ...lenses } = chosen;
-      return {
-        frame,
-        size,
-        colourway,
-        wearer: 'adult',
-        prescription: PRESCRIPTION,
-        fit: { pd: { right: 31.5, left: 32 } },
-        lenses: lenses as unknown as PairRequest['lenses'],
-      };
-    };
-    const answer = quoted(
-      { codes: ['firstpair'], pairs: [pairOf('sanderling', first), pairOf('knot', second)] },
-      today(),
-    );
-    const order = page.getByRole('region', { name: 'The whole order' });
-    expect(await order.locator('tfoot td').textContent()).toBe(dollars(answer.price.total));
-    const [code] = answer.price.codes;
-    expect(code?.used).toBe(false);
-    await order.getByText(code?.message ?? '').waitFor();
-    for (const { label } of answer.price.lines)
-      await page.getByText(label, { exact: true }).first().waitFor();
-    expect(await findAccessibilityFaults(page)).toEqual([]);
-    expect(sheet.faults).toEqual([]);
-    await page.context().close();
-  });
-
   it('lets a pair be changed, copied for another wearer and removed, and is there again after a reload', async () => {
     const sheet = await openMyope('sanderling');
     const { page } = sheet;

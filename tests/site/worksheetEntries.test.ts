@@ -42,7 +42,7 @@ describe('a wrong entry', () => {
       const told = await page.locator(field(name)).getAttribute('aria-describedby');
       expect(await page.locator(`[id="${told}"]`).textContent()).toContain(expected);
     }
-    await page.locator('.ws-sentence').getByText('An entry needs mending.').waitFor();
+    await page.locator('.ws-sentence').getByText(`${WRONG.length} entries need mending.`).waitFor();
     expect(await findAccessibilityFaults(page)).toEqual([]);
     await page.locator('#ws-ticket').getByRole('link', { name: 'Left, Sphere' }).click();
     expect(await page.evaluate(() => document.activeElement?.id)).toBe('ws-left-sphere');

@@ -1,7 +1,7 @@
 /** Words and figures of the drawings in the shop's language. */
 import type { Slots } from '../../catalogue/words.ts';
-import { placeOnLens } from '../../configurator/write.ts';
 import type { Eye } from '../../optics/types.ts';
+import { placeOnLens } from '../../quote/shownPlace.ts';
 
 /** A label or sentence of the worksheet; its key without the leading `worksheet.`. */
 export type Words = (key: string, slots?: Slots) => string;

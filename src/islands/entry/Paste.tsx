@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { type Replaced, replacedBy } from '../../configurator/entry/applyPaste.ts';
 import { type Paste as Pasted, readPaste } from '../../configurator/entry/readPaste.ts';
 import { useEntryStores } from '../sheet.ts';
+import { AddOffer } from './AddOffer.tsx';
 import { PasteReport } from './PasteReport.tsx';
 
 interface Done {
@@ -51,6 +52,7 @@ export function Paste() {
         {done === 'undone' && <p class="ws-told">{t('entry.paste.undone')}</p>}
         {done !== null && done !== 'undone' && <PasteReport {...done} />}
       </div>
+      {done !== null && done !== 'undone' && <AddOffer />}
       {done !== null && done !== 'undone' && done.replaced.length > 0 && (
         <button type="button" class="ws-button" onClick={() => undo(done.replaced)}>
           {t('entry.paste.undo')}

@@ -60,7 +60,12 @@ export function useHasPower(): boolean {
   return SPHERES.some((field) => (entries[field] ?? '').trim() !== '');
 }
 
+const useHasAdd = () => useEntry('right.add') + useEntry('left.add') !== '';
+
 /** What the use orders instead of the powers for distance. */
 export const UseSlot = () => (
-  <Later load={() => import('./Consequences.tsx').then((m) => m.UseLine)} wanted={useHasPower()} />
+  <>
+    <Later load={() => import('./AddOffer.tsx').then((m) => m.AddOffer)} wanted={useHasAdd()} />
+    <Later load={() => import('./Consequences.tsx').then((m) => m.UseLine)} wanted={useHasPower()} />
+  </>
 );

@@ -14,6 +14,8 @@ export function Showing() {
   const t = (key: string, slots?: Slots) => say(sheet.data.words, `showing.${key}`, slots);
   const aside = useStore(asideCount);
   const opened = useStore(openedPair);
+  const { kind } = useStore(sheet.standing);
+  const name = kind === 'refused' ? 'putRefused' : kind === 'mend' || kind === 'needs' ? 'putOpen' : 'put';
   const [told, setTold] = useState<ComponentChildren>(null);
   const act = async (name: Act) => {
     try {
@@ -38,7 +40,7 @@ export function Showing() {
       </h3>
       <div class="sh-acts">
         {opened === null ? (
-          button('put', t('put'))
+          button('put', t(name))
         ) : (
           <>
             {button('putBack', t('putBack', { number: opened.number }))}
@@ -52,6 +54,7 @@ export function Showing() {
       <div class="sh-told" role="status">
         {told}
       </div>
+      {name !== 'put' && <p class="ws-note">{t('open')}</p>}
       <p class="ws-note">{t('note')}</p>
     </section>
   );

@@ -39,7 +39,7 @@ export function StandingTold({ telling, standing: { faults, needs, findings }, b
   const { say, t, words } = telling;
   const asked = [
     ...faults.map(({ message, expected }) => t('fault.expected', { message, expected })),
-    ...needs.map((need) => say('compare.needs', { need })),
+    ...needs.map(({ message }) => say('compare.needs', { need: message })),
   ];
   if (asked.length === 0 && findings.length === 0) return <p>{say('compare.nothing')}</p>;
   const told = foldEyes(words, findings).filter(
