@@ -14,6 +14,7 @@ export const FAULTS = {
   'no-front-matter': 'the file does not begin with its fields',
   'open-front-matter': 'the fields are not closed off',
   'empty-body': 'the text below the fields is missing',
+  'dead-link': 'this link leads nowhere',
   'outside-picture': 'this picture would be fetched from another site',
   'missing-picture': 'this picture is not there',
   'not-a-picture': 'this file is not the picture that its name says',

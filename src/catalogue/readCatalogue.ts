@@ -10,6 +10,7 @@ import { checkFiles } from './checks/files.ts';
 import { checkFormerIds } from './checks/formerIds.ts';
 import { checkFrames } from './checks/frames.ts';
 import { checkLenses } from './checks/lenses.ts';
+import { checkLinks } from './checks/links.ts';
 import { checkPictures } from './checks/pictures.ts';
 import { checkPrices } from './checks/prices.ts';
 import { checkPromotions } from './checks/promotions.ts';
@@ -46,6 +47,7 @@ const CHECKS = [
   checkPromotions,
   checkWords,
   checkTexts,
+  checkLinks,
   checkTranslations,
   checkUsable,
 ] as const;

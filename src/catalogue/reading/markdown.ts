@@ -28,3 +28,21 @@ export function outsidePictures(body: string): string[] {
     .map((token) => String(token.attrGet('src') ?? ''))
     .filter((src) => /^(?:[a-z][a-z0-9+.-]*:)?\/\//i.test(src));
 }
+
+/** Addresses that the links of the Markdown lead to, as they were written. */
+export function linksIn(body: string): string[] {
+  if (!body.includes('](') && !body.includes(']:') && !body.includes('<')) return [];
+  return markdown
+    .parse(body, {})
+    .flatMap(({ children }) => children ?? [])
+    .filter(({ type }) => type === 'link_open')
+    .map((token) => asWritten(String(token.attrGet('href') ?? '')));
+}
+
+function asWritten(href: string): string {
+  try {
+    return decodeURI(href);
+  } catch {
+    return href;
+  }
+}

@@ -47,6 +47,7 @@ function kindOf(path: string): FileKind {
 function filesOf(folder: string): ContentFile[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && /\.(md|yaml)$/.test(entry.name))
+    .filter((entry) => !relative(folder, entry.parentPath).startsWith('translations'))
     .map((entry) => {
       const path = relative(folder, join(entry.parentPath, entry.name)).replaceAll('\\', '/');
       const decoded = decodeSource({ path, bytes: readFileSync(join(folder, path)) });
