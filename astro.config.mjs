@@ -21,7 +21,7 @@ const groups = [{ name: 'preact', test: /node_modules[\\/](?:preact|nanostores|@
 
 export default defineConfig({
   output: 'static',
-  outDir: './dist',
+  outDir: process.env.BEVELBOOK_OUT ?? './dist',
   // Pictures that were made once are kept here, so that the next build is quick.
   cacheDir: './.cache/astro',
   build: { format: 'directory' },
@@ -35,6 +35,11 @@ export default defineConfig({
     plugins: [apart('src/islands/workroom'), apart('src/islands/order')],
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
-  integrations: [shopContent(loadCatalogue), preact(), ownerPreview(), offlineWorkroom()],
+  integrations: [
+    shopContent(loadCatalogue, process.env.BEVELBOOK_SHOP),
+    preact(),
+    ownerPreview(),
+    offlineWorkroom(),
+  ],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },
 });

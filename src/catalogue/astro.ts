@@ -3,7 +3,7 @@
  * with the text of `npm run check`; the development server shows that text in terminal and browser, and reloads
  * the page once the file is mended.
  */
-import { relative, sep } from 'node:path';
+import { relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroIntegrationLogger, ViteUserConfig } from 'astro';
 import { printFaults } from './printFaults.ts';
@@ -106,7 +106,7 @@ export function shopContent(load: (folder: string) => Reading, folderName = 'con
     name: 'bevelbook-content',
     hooks: {
       'astro:config:setup': ({ config, command, updateConfig, logger }) => {
-        const folder = fileURLToPath(new URL(folderName, config.root));
+        const folder = resolve(fileURLToPath(config.root), folderName);
         const module = catalogueModule(() => load(folder));
         const made = module.read();
         if ('fault' in made) {
