@@ -1,4 +1,4 @@
-/** `npm run bench [-- WORD]`: runs the measurements in tests/bench one after the other, those named like WORD. */
+/** `npm run bench [-- WORD …]`: runs the measurements in tests/bench one after the other, those named like WORD; what follows is theirs. */
 import { spawnSync } from 'node:child_process';
 import { existsSync, readdirSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
@@ -16,6 +16,8 @@ if (chosen.length === 0) {
 }
 for (const name of chosen) {
   console.log(`── ${name}`);
-  const run = spawnSync(process.execPath, [`${folder}${name}`], { stdio: 'inherit' });
+  const run = spawnSync(process.execPath, [`${folder}${name}`, ...process.argv.slice(3)], {
+    stdio: 'inherit',
+  });
   if (run.status !== 0) process.exitCode = 1;
 }

@@ -1,0 +1,66 @@
+/**
+ * Builds shops of 100, 1,000 and 5,000 frames and, beside each, a bare Astro site with as many pages of equal size and
+ * an island each, and prints time, memory and bytes a page. Pictures for links are left out. Other sizes:
+ * `npm run bench -- shops 50 300`. The time of the processor is compared, which other programs disturb less.
+ */
+import { spawnSync } from 'node:child_process';
+import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { writeBareSite } from './shops/bareSite.ts';
+import { writeManyFrames } from './shops/manyFrames.ts';
+
+interface Took {
+  readonly wallMs: number;
+  readonly cpuMs: number;
+  readonly maxRssKb: number;
+}
+
+const folder = resolve('.cache/bench');
+const report = join(folder, 'report.json');
+
+function build(name: string, cwd: string, args: readonly string[]): Took {
+  const measure = resolve('tests/bench/shops/measured.mjs');
+  const env = {
+    ...process.env,
+    ...{ BENCH_REPORT: report, BEVELBOOK_PICTURES: 'none', ASTRO_TELEMETRY_DISABLED: '1', NO_COLOR: '1' },
+  };
+  const options = { cwd, env, encoding: 'utf8', maxBuffer: 1 << 28 } as const;
+  const run = spawnSync(process.execPath, ['--import', measure, ...args], options);
+  if (run.status !== 0)
+    throw new Error(`${name} was not built:\n${run.stdout.slice(-2000)}${run.stderr.slice(-4000)}`);
+  return JSON.parse(readFileSync(report, 'utf8')) as Took;
+}
+
+function pagesIn(site: string) {
+  const names = readdirSync(site, { recursive: true, encoding: 'utf8' });
+  const bytes = names.filter((name) => name.endsWith('.html')).map((name) => statSync(join(site, name)).size);
+  return { count: bytes.length, each: bytes.reduce((sum, one) => sum + one, 0) / bytes.length };
+}
+
+const kb = (bytes: number) => `${(bytes / 1000).toFixed(0)} kB`;
+const told = ({ wallMs, cpuMs, maxRssKb }: Took, pages: number) =>
+  `${(wallMs / 1000).toFixed(1)} s, processor ${(cpuMs / 1000).toFixed(1)} s (${(cpuMs / pages).toFixed(1)} ms a page), ` +
+  `${(maxRssKb / 1e6).toFixed(2)} GB`;
+
+function measureShop(frames: number): void {
+  const shop = join(folder, 'shop');
+  const [out, bare] = [join(folder, 'shop-site'), join(folder, 'bare')];
+  writeManyFrames(shop, frames);
+  rmSync(out, { recursive: true, force: true });
+  const args = [resolve('src/commands/astro.ts'), 'build', '--shop', shop, '--out', out];
+  const own = build('The shop', resolve('.'), args);
+  const { count, each } = pagesIn(out);
+  writeBareSite(bare, count, each);
+  const other = build('The bare site', bare, [resolve('node_modules/astro/bin/astro.mjs'), 'build']);
+  const bareEach = pagesIn(join(bare, 'dist')).each;
+  console.log(`${frames} frames, ${count} pages of ${kb(each)} (bare ${kb(bareEach)}):`);
+  console.log(`  shop ${told(own, count)}`);
+  console.log(`  bare ${told(other, count)}`);
+  console.log(
+    `  ratio: time ${(own.cpuMs / other.cpuMs).toFixed(2)}, memory ${(own.maxRssKb / other.maxRssKb).toFixed(2)}`,
+  );
+}
+
+const asked = process.argv.slice(2).map(Number);
+for (const frames of asked.length > 0 ? asked : [100, 1000, 5000]) measureShop(frames);
+rmSync(folder, { recursive: true, force: true });

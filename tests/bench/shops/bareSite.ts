@@ -1,0 +1,49 @@
+/** Writes a bare Astro site: so many pages of one size, each with an island, and nothing else. */
+import { mkdirSync, rmSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+
+const CONFIG = `import preact from '@astrojs/preact';
+export default { output: 'static', compressHTML: true, devToolbar: { enabled: false }, integrations: [preact()] };
+`;
+const ISLAND = `import { useState } from 'preact/hooks';
+export default function Island({ number }) {
+  const [count, setCount] = useState(number);
+  return <button type="button" onClick={() => setCount(count + 1)}>{count}</button>;
+}
+`;
+const page = (count: number, items: number) => `---
+import Island from '../../islands/Island.jsx';
+export function getStaticPaths() {
+  return Array.from({ length: ${count} }, (_, number) => ({ params: { id: String(number) }, props: { number } }));
+}
+const { number } = Astro.props;
+const items = Array.from({ length: ${items} }, (_, item) => item);
+---
+<!doctype html>
+<html lang="en">
+  <head><meta charset="utf-8" /><title>Page {number}</title></head>
+  <body>
+    <h1>Page {number}</h1>
+    <Island client:idle number={number} />
+    <ul>
+      {items.map((item) => <li class="item"><a href={\`/pages/\${number}/\`}>Line {item} of page {number}, with some words after it to fill the row up to a hundred</a></li>)}
+    </ul>
+  </body>
+</html>
+`;
+
+/** Bytes of one line of such a page, and of what stands round the lines. */
+const LINE_BYTES = 132;
+const ROUND_BYTES = 4000;
+
+/** Fills `folder` with the site; it must lie below a folder with Astro and Preact. */
+export function writeBareSite(folder: string, pages: number, bytesPerPage: number): void {
+  rmSync(folder, { recursive: true, force: true });
+  mkdirSync(join(folder, 'src/pages/pages'), { recursive: true });
+  mkdirSync(join(folder, 'src/islands'), { recursive: true });
+  const items = Math.max(1, Math.round((bytesPerPage - ROUND_BYTES) / LINE_BYTES));
+  writeFileSync(join(folder, 'package.json'), '{ "type": "module" }\n');
+  writeFileSync(join(folder, 'astro.config.mjs'), CONFIG);
+  writeFileSync(join(folder, 'src/islands/Island.jsx'), ISLAND);
+  writeFileSync(join(folder, 'src/pages/pages/[id].astro'), page(pages, items));
+}
