@@ -3,7 +3,9 @@ import { defineConfig } from 'astro/config';
 import { shopContent } from './src/catalogue/astro.ts';
 import { loadCatalogue } from './src/catalogue/load.ts';
 import { apart } from './src/commands/apart.ts';
+import { movedShop } from './src/commands/movedShop.ts';
 import { offlineWorkroom } from './src/commands/offlineWorkroom.ts';
+import { underBase } from './src/commands/underBase.ts';
 import { ownerPreview } from './src/pages/_preview/devOnly.ts';
 
 // Astro adds script-src and style-src with the digests of what each page holds.
@@ -18,6 +20,13 @@ const contentSecurityPolicy = [
 
 // Split by who shares what, the parts of these would weigh more than all of them as one.
 const groups = [{ name: 'preact', test: /node_modules[\\/](?:preact|nanostores|@nanostores)[\\/]/ }];
+
+/** The shop, at the address below which it is built. */
+function loadShop(folder) {
+  const reading = loadCatalogue(folder);
+  const base = process.env.BEVELBOOK_BASE;
+  return reading.ok && base !== undefined ? movedShop(reading, base) : reading;
+}
 
 export default defineConfig({
   output: 'static',
@@ -36,9 +45,10 @@ export default defineConfig({
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups } } } } } },
   },
   integrations: [
-    shopContent(loadCatalogue, process.env.BEVELBOOK_SHOP),
+    shopContent(loadShop, process.env.BEVELBOOK_SHOP),
     preact(),
     ownerPreview(),
+    underBase(),
     offlineWorkroom(),
   ],
   security: { csp: { algorithm: 'SHA-256', directives: contentSecurityPolicy } },

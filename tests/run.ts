@@ -43,10 +43,10 @@ const stages: readonly Stage[] = [
   { name: 'dead code', command: ['node_modules/knip/bin/knip.js', '--treat-config-hints-as-errors'] },
   { name: 'browser', needs: 'build', ...vitest('site') },
   { name: 'unit', ...vitest('unit') },
-  // After the build, since both write Astro's generated types.
+  // After all builds, those of the browser tests too, since they write Astro's generated types as well.
   {
     name: 'types',
-    after: 'build',
+    after: 'browser',
     command: ['src/commands/astro.ts', 'check', '--minimumFailingSeverity', 'hint'],
   },
 ];

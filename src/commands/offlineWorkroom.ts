@@ -9,11 +9,12 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { offlineWorker } from './offlineWorker.ts';
+import { basePathOf } from './underBase.ts';
 
 const PAGE = 'workroom/index.html';
 
-/** The built files that the page and its parts name, from the shop's root, the page itself as `/workroom/`. */
-export function filesOfPage(dist: string): readonly string[] {
+/** Addresses of the built files that the page and its parts name, that of the page itself first. */
+export function filesOfPage(dist: string, base = ''): readonly string[] {
   const found = new Set<string>();
   const visit = (text: string) => {
     for (const [name] of text.matchAll(/[\w.-]+\.(?:js|css|svg)\b/g)) {
@@ -25,27 +26,32 @@ export function filesOfPage(dist: string): readonly string[] {
   };
   // The shop's data names files of other pages.
   visit(readFileSync(join(dist, PAGE), 'utf8').replace(/<script id="workroom-data"[\s\S]*?<\/script>/, ''));
-  return ['/workroom/', ...[...found].sort().map((path) => `/${path}`)];
+  return ['workroom/', ...[...found].sort()].map((path) => `${base}/${path}`);
 }
 
 /** The worker's text for a built shop. */
-export function workerText(dist: string): string {
-  const files = filesOfPage(dist);
+export function workerText(dist: string, base = ''): string {
+  const files = filesOfPage(dist, base);
   const digest = createHash('sha256')
     .update(String(offlineWorker))
     .update(readFileSync(join(dist, PAGE)));
-  for (const file of files.slice(1)) digest.update(readFileSync(join(dist, file)));
+  for (const file of files.slice(1)) digest.update(readFileSync(join(dist, file.slice(base.length))));
   const name = `bevelbook-workroom-${digest.digest('hex').slice(0, 16)}`;
   return `(${offlineWorker})(self, ${JSON.stringify(name)}, ${JSON.stringify(files)});\n`;
 }
 
 export function offlineWorkroom(): AstroIntegration {
+  let base = '';
   return {
     name: 'bevelbook-offline-workroom',
     hooks: {
+      'astro:config:done': ({ config }) => {
+        base = basePathOf(config.site);
+      },
       'astro:build:done': ({ dir }) => {
         const dist = fileURLToPath(dir);
-        if (existsSync(join(dist, PAGE))) writeFileSync(join(dist, 'workroom/worker.js'), workerText(dist));
+        if (existsSync(join(dist, PAGE)))
+          writeFileSync(join(dist, 'workroom/worker.js'), workerText(dist, base));
       },
     },
   };

@@ -1,6 +1,7 @@
 /** Brings the workroom's page to life. */
 import { h, render } from 'preact';
 import { civilDateAt } from '../../catalogue/civilDate.ts';
+import { siteHref } from '../../catalogue/siteHref.ts';
 import { say } from '../../catalogue/words.ts';
 import type { WorkroomOffer } from '../../workroom/openJob.ts';
 import { createBench } from './bench.ts';
@@ -39,7 +40,7 @@ async function start(root: HTMLElement): Promise<void> {
 /** The page without a network: its own worker serves this page and nothing else of the shop. */
 async function offline(told: HTMLElement | null): Promise<void> {
   if (!import.meta.env.PROD || !('serviceWorker' in navigator)) return;
-  await navigator.serviceWorker.register('/workroom/worker.js', { scope: '/workroom/' });
+  await navigator.serviceWorker.register(siteHref('/workroom/worker.js'), { scope: siteHref('/workroom/') });
   await navigator.serviceWorker.ready;
   if (told !== null) told.hidden = false;
 }

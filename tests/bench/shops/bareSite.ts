@@ -42,7 +42,9 @@ export function writeBareSite(folder: string, pages: number, bytesPerPage: numbe
   mkdirSync(join(folder, 'src/pages/pages'), { recursive: true });
   mkdirSync(join(folder, 'src/islands'), { recursive: true });
   const items = Math.max(1, Math.round((bytesPerPage - ROUND_BYTES) / LINE_BYTES));
-  writeFileSync(join(folder, 'package.json'), '{ "type": "module" }\n');
+  // Astro looks here for what it has to build into the pages.
+  const dependencies = { astro: '*', '@astrojs/preact': '*', preact: '*' };
+  writeFileSync(join(folder, 'package.json'), JSON.stringify({ type: 'module', dependencies }));
   writeFileSync(join(folder, 'astro.config.mjs'), CONFIG);
   writeFileSync(join(folder, 'src/islands/Island.jsx'), ISLAND);
   writeFileSync(join(folder, 'src/pages/pages/[id].astro'), page(pages, items));
