@@ -1,4 +1,5 @@
 /** One content file read with its schema: the value, and for every path in it the place to point at. */
+import type { Document } from 'yaml';
 import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
 import { nearest } from '../nearest.ts';
 import { parseWith, type Schema, type SchemaIssue } from '../schema/parse.ts';
@@ -7,7 +8,7 @@ import { explainIssue } from './issueFault.ts';
 import { locate, sourceAt } from './locate.ts';
 import type { Entry, Origin } from './origin.ts';
 import { faultIn, type SourceText } from './sourceText.ts';
-import { readYaml } from './yamlValue.ts';
+import { parseYaml, readYaml } from './yamlValue.ts';
 
 /** The fault at `path` of a file, at its value or its key. */
 export function faultAt(origin: Origin, path: FieldPath, detail: FaultDetail, at: 'value' | 'key' = 'value') {
@@ -24,12 +25,17 @@ export function readOrigin(source: SourceText): Origin {
 }
 
 function yamlOrigin(source: SourceText, yaml: string, yamlAt: number, body: string): Origin {
-  const { document, value, faults } = readYaml(yaml);
+  const { value, faults } = readYaml(yaml);
+  let document: Document | null = null;
   return {
     source,
     yamlAt,
     yaml,
-    document,
+    // Nodes take far more room than what they say, and only faults ask for them: they are made again then.
+    get document() {
+      document ??= parseYaml(yaml);
+      return document;
+    },
     raw: value,
     body,
     faults: faults.map(({ start, end, detail }) => faultIn(source, yamlAt + start, yamlAt + end, [], detail)),

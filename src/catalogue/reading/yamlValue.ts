@@ -85,15 +85,20 @@ interface PairOf {
   readonly value: Node | null;
 }
 
-/** Reads one YAML document by the rules of YAML 1.2: `yes`, `no` and dates are texts. Never throws. */
-export function readYaml(text: string): YamlValue {
-  const document = parseDocument(text, {
+/** The nodes of one YAML document by the rules of YAML 1.2: `yes`, `no` and dates are texts. Never throws. */
+export function parseYaml(text: string): Document.Parsed {
+  return parseDocument(text, {
     version: '1.2',
     prettyErrors: false,
     stringKeys: true,
     uniqueKeys: false,
     logLevel: 'error',
   });
+}
+
+/** Reads one YAML document. Never throws. */
+export function readYaml(text: string): YamlValue {
+  const document = parseYaml(text);
   const directive = directiveFault(text);
   const broken = [...(directive === null ? [] : [directive]), ...explainSyntax(document.errors)];
   if (broken.length > 0) return { document, value: undefined, faults: broken };

@@ -35,8 +35,18 @@ export interface FrameShape extends RimPaths {
   readonly halfHeightMm: number;
 }
 
-/** All parts of one size of a frame, as path data in mm. */
+const kept = new WeakMap<FrameSize, { readonly frame: Frame; readonly shape: FrameShape }>();
+
+/** All parts of one size of a frame, as path data in mm. A size is drawn on many pages and worked out once. */
 export function frameShape(frame: Frame, size: FrameSize): FrameShape {
+  const known = kept.get(size);
+  if (known?.frame === frame) return known.shape;
+  const shape = makeShape(frame, size);
+  kept.set(size, { frame, shape });
+  return shape;
+}
+
+function makeShape(frame: Frame, size: FrameSize): FrameShape {
   const centreXMm = -(size.aMm + size.dblMm) / 2;
   const lens = shifted(contourOf(size.outline.radiiMm), centreXMm);
   const width = rimWidth(frame);
