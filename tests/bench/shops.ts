@@ -1,10 +1,10 @@
 /**
  * Builds shops of 100, 1,000 and 5,000 frames and, beside each, a bare Astro site with as many pages of equal size and
- * an island each, and prints time, memory and bytes a page. Pictures for links are left out. Other sizes:
+ * an island of equal size each, and prints time, memory and bytes a page. Pictures for links are left out. Other sizes:
  * `npm run bench -- shops 50 300`. The time of the processor is compared, which other programs disturb less.
  */
 import { spawnSync } from 'node:child_process';
-import { readdirSync, readFileSync, rmSync, statSync } from 'node:fs';
+import { readdirSync, readFileSync, rmSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { writeBareSite } from './shops/bareSite.ts';
 import { writeManyFrames } from './shops/manyFrames.ts';
@@ -31,10 +31,24 @@ function build(name: string, cwd: string, args: readonly string[]): Took {
   return JSON.parse(readFileSync(report, 'utf8')) as Took;
 }
 
+/** Bytes of a page's island: from where it begins to the part after it. */
+function islandBytes(html: string): number {
+  const from = html.indexOf('id="worksheet-root"');
+  return from === -1 ? 0 : Math.max(0, html.indexOf('aria-labelledby="story"', from) - from);
+}
+
 function pagesIn(site: string) {
-  const names = readdirSync(site, { recursive: true, encoding: 'utf8' });
-  const bytes = names.filter((name) => name.endsWith('.html')).map((name) => statSync(join(site, name)).size);
-  return { count: bytes.length, each: bytes.reduce((sum, one) => sum + one, 0) / bytes.length };
+  const names = readdirSync(site, { recursive: true, encoding: 'utf8' }).filter((name) =>
+    name.endsWith('.html'),
+  );
+  let bytes = 0;
+  let island = 0;
+  for (const name of names) {
+    const html = readFileSync(join(site, name), 'utf8');
+    bytes += Buffer.byteLength(html);
+    island += islandBytes(html);
+  }
+  return { count: names.length, each: bytes / names.length, islandShare: island / bytes };
 }
 
 const kb = (bytes: number) => `${(bytes / 1000).toFixed(0)} kB`;
@@ -49,11 +63,13 @@ function measureShop(frames: number): void {
   rmSync(out, { recursive: true, force: true });
   const args = [resolve('src/commands/astro.ts'), 'build', '--shop', shop, '--out', out];
   const own = build('The shop', resolve('.'), args);
-  const { count, each } = pagesIn(out);
-  writeBareSite(bare, count, each);
+  const { count, each, islandShare } = pagesIn(out);
+  writeBareSite(bare, count, each, islandShare);
   const other = build('The bare site', bare, [resolve('node_modules/astro/bin/astro.mjs'), 'build']);
   const bareEach = pagesIn(join(bare, 'dist')).each;
-  console.log(`${frames} frames, ${count} pages of ${kb(each)} (bare ${kb(bareEach)}):`);
+  console.log(
+    `${frames} frames, ${count} pages of ${kb(each)}, ${Math.round(100 * islandShare)} % of it islands (bare ${kb(bareEach)}):`,
+  );
   console.log(`  shop ${told(own, count)}`);
   console.log(`  bare ${told(other, count)}`);
   console.log(
