@@ -2,6 +2,7 @@
  * Brings the worksheet of a page to life: stores from what the page holds, what was kept and what was typed
  * meanwhile, and the engine once somebody begins.
  */
+import './linksUnderBase.ts';
 import { type ComponentChild, h, hydrate } from 'preact';
 import { civilDateAt } from '../catalogue/civilDate.ts';
 import type { Frame } from '../catalogue/frame.ts';

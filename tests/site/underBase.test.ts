@@ -67,6 +67,8 @@ function filesOf(root: string): Map<string, Buffer> {
   );
 }
 
+const powers = { 'right.sphere': '-2.00', 'left.sphere': '-2.00', 'pd.right': '32', 'pd.left': '32' };
+
 describe('a shop below a path of its host', () => {
   it('is built the same twice, to the last byte', () => {
     const [one, other] = [filesOf(site.replace(/\/$/, '')), filesOf(again)];
@@ -105,17 +107,28 @@ describe('a shop below a path of its host', () => {
     const faults = watchFaults(page, server.origin);
     await page.goto(`${server.origin}${BASE}frames/dunlin/`);
     await untilAlive(page);
-    for (const [name, text] of Object.entries({
-      'right.sphere': '-2.00',
-      'left.sphere': '-2.00',
-      'pd.right': '32',
-      'pd.left': '32',
-    })) {
+    for (const [name, text] of Object.entries(powers)) {
       await page.locator(field(name)).fill(text);
       await page.locator(field(name)).blur();
     }
     await page.locator('.ws-total').first().waitFor();
     await page.locator('#ws-ticket').getByText(/mm/).first().waitFor();
+    await page.close();
+    expect(faults).toEqual([]);
+  });
+
+  it('lists, and leads on, by scripts too', async () => {
+    const page = await browser.newPage();
+    const faults = watchFaults(page, server.origin);
+    await page.goto(`${server.origin}${BASE}frames/`);
+    await page.locator('.fl-entry > summary').click();
+    for (const [name, text] of Object.entries(powers)) await page.locator(field(name)).fill(text);
+    await page.locator('.fl-count').getByText('a pair can be made').waitFor();
+    await page.goto(`${server.origin}${BASE}basket/`);
+    const links = page.locator('#basket-root a[href]');
+    await links.first().waitFor();
+    const hrefs = await links.evaluateAll((all) => all.map((one) => one.getAttribute('href') ?? ''));
+    expect(hrefs.filter((href) => href.startsWith('/') && !href.startsWith(BASE))).toEqual([]);
     await page.close();
     expect(faults).toEqual([]);
   });

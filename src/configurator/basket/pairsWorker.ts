@@ -2,8 +2,10 @@
  * The engine for several pairs, in a thread of its own. The first message says where the shop's data lies; of the
  * frames it loads only those that are asked about.
  */
+
 import type { Frame } from '../../catalogue/frame.ts';
 import { pageHref } from '../../catalogue/languages.ts';
+import { siteHref } from '../../catalogue/siteHref.ts';
 import { OWN_FRAME } from '../entry/ownFrame.ts';
 import type { Entries } from '../fields.ts';
 import type { HeldPair } from '../keeping/parts.ts';
@@ -53,7 +55,7 @@ async function frameNamed(id: string): Promise<Frame | null> {
   if (id === OWN_FRAME.id) return OWN_FRAME;
   const data = await shop;
   if (data === null) throw new Error("The shop's data was not named.");
-  const found = frames.get(id) ?? read<Frame>(pageHref(data.shop, `/frames/${id}/data.json`));
+  const found = frames.get(id) ?? read<Frame>(siteHref(pageHref(data.shop, `/frames/${id}/data.json`)));
   frames.set(id, found);
   // One that failed is asked for again the next time.
   found.catch(() => frames.delete(id));

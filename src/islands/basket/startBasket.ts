@@ -1,4 +1,5 @@
 /** Brings the basket's page to life. */
+import '../linksUnderBase.ts';
 import { h, render } from 'preact';
 import type { Words } from '../../catalogue/catalogue.ts';
 import { civilDateAt } from '../../catalogue/civilDate.ts';

@@ -1,5 +1,7 @@
 /** Up to three packages in columns, each figure with its best and worst in words and signs. */
+
 import { useEffect, useState } from 'preact/hooks';
+import { siteHref } from '../../catalogue/siteHref.ts';
 import type { Comparison } from '../../configurator/basket/answerComparison.ts';
 import { hold, look } from '../../configurator/keeping/holding.ts';
 import { pagePath } from '../../configurator/keeping/pagePath.ts';
@@ -45,7 +47,7 @@ export function Compare({ sheet, telling, ask, close }: Props) {
     setPairs(left);
   };
   const use = (pair: HeldPair, at: number) => {
-    if (pair.frame !== sheet.frame.id) location.assign(`${pagePath(shop, pair.frame)}#aside-${at + 1}`);
+    if (pair.frame !== sheet.frame.id) location.assign(siteHref(`${pagePath(shop, pair.frame)}#aside-${at + 1}`));
     else {
       putOn(sheet, pair, {});
       openedPair.set(null);

@@ -1,8 +1,10 @@
 /** Brings the list's form to life: stores from what the page holds, what was kept and what was typed meanwhile. */
+import '../linksUnderBase.ts';
 import { h, hydrate } from 'preact';
 import type { Words } from '../../catalogue/catalogue.ts';
 import { civilDateAt } from '../../catalogue/civilDate.ts';
 import type { Shop } from '../../catalogue/shop.ts';
+import { siteHref } from '../../catalogue/siteHref.ts';
 import type { Entries } from '../../configurator/fields.ts';
 import { keep, recall } from '../../configurator/keeping.ts';
 import { consultList, type ListEngine } from '../../configurator/list/consultList.ts';
@@ -66,7 +68,7 @@ function engineFor(stores: FrameListStores, data: ListPageData['data']): ListEng
   });
   const send = (asked: ListAsked) => worker.postMessage(asked);
   worker.addEventListener('error', () => stores.progress.set('failed'));
-  send(data);
+  send({ shop: siteHref(data.shop), frames: siteHref(data.frames) });
   return {
     ask: send,
     listen: (heard) => worker.addEventListener('message', ({ data: told }) => heard(told)),

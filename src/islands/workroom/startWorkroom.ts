@@ -1,4 +1,5 @@
 /** Brings the workroom's page to life. */
+import '../linksUnderBase.ts';
 import { h, render } from 'preact';
 import { civilDateAt } from '../../catalogue/civilDate.ts';
 import { siteHref } from '../../catalogue/siteHref.ts';
