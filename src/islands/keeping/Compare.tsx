@@ -47,7 +47,8 @@ export function Compare({ sheet, telling, ask, close }: Props) {
     setPairs(left);
   };
   const use = (pair: HeldPair, at: number) => {
-    if (pair.frame !== sheet.frame.id) location.assign(siteHref(`${pagePath(shop, pair.frame)}#aside-${at + 1}`));
+    if (pair.frame !== sheet.frame.id)
+      location.assign(siteHref(`${pagePath(shop, pair.frame)}#aside-${at + 1}`));
     else {
       putOn(sheet, pair, {});
       openedPair.set(null);
