@@ -47,7 +47,9 @@ export async function makeFile(maker: Maker, draft: OrderDraft): Promise<MadeFil
 
 /** Has what makes a file there before it is asked for: by then the device may be offline. */
 export async function prepareMaking({ order: { publicKeys } }: OrderingShop): Promise<void> {
-  await Promise.all([loadMaking(), ...(publicKeys.length > 0 ? [loadSealing()] : [])]);
+  await loadMaking();
+  // The library loads with the first seal.
+  if (publicKeys.length > 0) await (await loadSealing()).seal(new Uint8Array(1), publicKeys);
 }
 
 /**

@@ -102,7 +102,7 @@ export function createOrder(source: OrderSource) {
       if (isGone(outcome.code)) leave(outcome.code, file);
       return outcome;
     } catch (error) {
-      reportError(error);
+      console.error(error);
       return told('unsealed');
     }
   };
