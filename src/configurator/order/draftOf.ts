@@ -1,7 +1,7 @@
 /** The draft of an order from what was typed and ticked, and from the answered basket. */
 import type { Words } from '../../catalogue/catalogue.ts';
 import type { Answered } from '../basket/basketStores.ts';
-import { cautionsOf, gonePairs, type OrderedPair, orderedPairs } from './orderedPairs.ts';
+import { cautionsOf, gonePairs, isMeasured, type OrderedPair, orderedPairs } from './orderedPairs.ts';
 import type { Attachment, Measurer, OrderDraft, OrderingShop, OrderParts, Unfinished } from './orderParts.ts';
 import { cautionField, consentField, ofPair, type PairField, type Typed, textIn } from './typed.ts';
 import { addressLines, readBaseCurve } from './typedFaults.ts';
@@ -75,7 +75,9 @@ function pairOf(
       prescriber: { name: text('prescriber'), place: text('place') },
       attachments: files[id] ?? [],
     },
-    measuredBy: MEASURED_BY.find((one) => one === text('measuredBy')) ?? null,
+    measuredBy: isMeasured(request)
+      ? (MEASURED_BY.find((one) => one === text('measuredBy')) ?? null)
+      : 'nobody',
     measuredNote: text('measuredNote'),
     confirmed: cautionsOf(words, standing)
       .filter(({ rule, text: told }) => textIn(typed, cautionField(id, rule)) === told)

@@ -28,6 +28,10 @@ export function orderedPairs({ basket, answer }: Answered): readonly OrderedPair
   });
 }
 
+/** Whether anything of the pair is measured: a pair without power may do without. */
+export const isMeasured = ({ prescription, fit }: PairRequest): boolean =>
+  prescription !== null || Object.keys(fit ?? {}).length > 0;
+
 /** A pair whose frame the shop no longer has. */
 export interface GonePair {
   readonly id: number;

@@ -68,7 +68,9 @@ function Eye({ eye }: { readonly eye: EyeRequest }) {
       <td>{sphere === undefined ? none : power(sphere)}</td>
       <td>{hasCylinder ? power(cylinder) : none}</td>
       <td>{hasCylinder && typeof axis === 'number' ? `${axis}°` : none}</td>
-      <td>{prism?.length ? prism.map((one) => prismText(ordering, one)).join(', ') : none}</td>
+      <td>
+        {prism?.length ? prism.map((one) => <span key={one.base}>{prismText(ordering, one)}</span>) : none}
+      </td>
       <td>{typeof add === 'number' ? power(add) : none}</td>
     </>
   );

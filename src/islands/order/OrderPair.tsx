@@ -3,7 +3,7 @@ import { useStore } from '@nanostores/preact';
 import { pagePath } from '../../configurator/keeping/pagePath.ts';
 import { MEASURED_BY } from '../../configurator/order/draftOf.ts';
 import { pairPart } from '../../configurator/order/openItems.ts';
-import { cautionsOf, type OrderedPair } from '../../configurator/order/orderedPairs.ts';
+import { cautionsOf, isMeasured, type OrderedPair } from '../../configurator/order/orderedPairs.ts';
 import { cautionField, ofPair, textIn } from '../../configurator/order/typed.ts';
 import { PairNamesTold } from '../keeping/PairNamesTold.tsx';
 import { VerdictTold } from '../keeping/StandingTold.tsx';
@@ -53,19 +53,7 @@ export function OrderPair({ pair, first }: Props) {
         )}
       </div>
       {request.prescription !== null && <PairPaper id={id} />}
-      <fieldset class="or-group">
-        <legend class="or-legend ws-head">{o('measuring')}</legend>
-        <div class="or-fields">
-          <MeasuredBy id={id} />
-          <OrderField name={ofPair(id, 'measuredNote')} label={o('measuredNote')} />
-          <OrderField
-            name={ofPair(id, 'baseCurve')}
-            label={o('baseCurve')}
-            note={o('baseCurveNote')}
-            digits
-          />
-        </div>
-      </fieldset>
+      {isMeasured(request) && <Measuring id={id} />}
       {cautions.length === 0 ? (
         <p class="ws-note">{o('noCautions')}</p>
       ) : (
@@ -77,6 +65,21 @@ export function OrderPair({ pair, first }: Props) {
         </fieldset>
       )}
     </section>
+  );
+}
+
+/** Who measured and how; what the wearer is used to. */
+function Measuring({ id }: { readonly id: number }) {
+  const { o } = useOrdering();
+  return (
+    <fieldset class="or-group">
+      <legend class="or-legend ws-head">{o('measuring')}</legend>
+      <div class="or-fields">
+        <MeasuredBy id={id} />
+        <OrderField name={ofPair(id, 'measuredNote')} label={o('measuredNote')} />
+        <OrderField name={ofPair(id, 'baseCurve')} label={o('baseCurve')} note={o('baseCurveNote')} digits />
+      </div>
+    </fieldset>
   );
 }
 

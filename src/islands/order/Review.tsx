@@ -36,12 +36,11 @@ function Facts({ answered }: { readonly answered: Answered }) {
     [o('made'), [dateOf(shop.language, request?.date)]],
     [
       o('things'),
-      orderedPairs(answered).map(({ id, standing }) =>
-        o('thing', {
-          model: standing.names.model || o('ownFrame'),
-          wearer: named(ofPair(id, 'wearer')),
-        }),
-      ),
+      orderedPairs(answered).map(({ id, standing }) => {
+        const model = standing.names.model || o('ownFrame');
+        const wearer = textIn(typed, ofPair(id, 'wearer')).trim();
+        return wearer === '' ? o('thingOpen', { model }) : o('thing', { model, wearer });
+      }),
     ],
     [o('to'), [named('name'), ...addressLines(typed)]],
     [o('contact'), contact.length > 0 ? contact : [unnamed]],

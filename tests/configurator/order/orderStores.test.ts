@@ -44,7 +44,7 @@ describe('an order page', () => {
           measuredBy: 'optician',
           wornBaseCurveD: 4.25,
         },
-        { prescription: null },
+        { prescription: null, wornBaseCurveD: null },
       ],
     });
     const total = stores.basket.answered.get()?.answer.price?.total;
@@ -63,6 +63,12 @@ describe('an order page', () => {
     expect(fields).toContain('email');
     expect(fields).toContain(consentField('health-data'));
     expect(fields.at(-1)).toBe('payment');
+  });
+
+  it('does not ask who measured a pair without power and measurements', async () => {
+    const { stores } = await opened({ basket: basketOf(['dunlin', { use: 'none' }]) });
+    expect(stores.open.get().map(({ field }) => field)).not.toContain(ofPair(1, 'measuredBy'));
+    expect(stores.draft.get()?.pairs[0]?.measuredBy).toBe('nobody');
   });
 
   it('asks again where the words beside a tick are no longer those that were accepted', async () => {
