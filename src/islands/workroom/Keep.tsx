@@ -37,7 +37,11 @@ export function Keep() {
           class="ws-button"
           type="button"
           disabled={progress.length === 0}
-          onClick={() => saveFile(`workroom-${bench.today()}.jsonl`, bench.exported(), 'application/jsonl')}
+          onClick={() =>
+            void bench
+              .exported()
+              .then((all) => saveFile(`workroom-${bench.today()}.jsonl`, all, 'application/jsonl'))
+          }
         >
           {t('keep.export')}
         </button>

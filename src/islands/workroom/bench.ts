@@ -4,6 +4,7 @@ import { type Slots, say } from '../../catalogue/words.ts';
 import { formatMoney } from '../../money/format.ts';
 import { type BenchParts, benchState } from './benchState.ts';
 import { lookingAt } from './held.ts';
+import { keepNotes } from './keepNotes.ts';
 import { keepWork } from './keepWork.ts';
 import { openOrders } from './openOrders.ts';
 
@@ -14,10 +15,13 @@ export function createBench(parts: BenchParts) {
   const state = benchState(parts.shelf);
   const { held, waiting, keys, chosen, drafts, told, said } = state;
   const keeper = keepWork(parts, state);
-  const opener = openOrders(parts, state, keeper);
+  const noter = keepNotes(parts, state, keeper);
+  const opener = openOrders(parts, state, { ...keeper, ...noter });
 
   /** Forgets keys, open orders and everything typed; a sealed file waits for its key again. */
   function lock(): void {
+    // What was typed last is sealed with the key that is there now.
+    void noter.sealNotes();
     keys.set([]);
     chosen.set(null);
     const sealed = held
@@ -36,9 +40,11 @@ export function createBench(parts: BenchParts) {
   async function wipe(): Promise<void> {
     await keeper.setKeeping(false);
     if (state.failed.get() !== '') return;
+    drafts.set({});
     lock();
     waiting.set([]);
     state.progress.set([]);
+    state.notes.set(new Map());
     state.imported.set('');
     said.set(parts.t('keep.wiped'));
   }
@@ -46,11 +52,6 @@ export function createBench(parts: BenchParts) {
   async function importBundle(file: Blob): Promise<void> {
     await keeper.importBundle(file);
     if (keys.get().length > 0) await opener.openWaiting();
-  }
-
-  /** Puts down what was typed for an order. */
-  function enter(id: string, field: string, text: string): void {
-    drafts.set({ ...drafts.get(), [id]: { ...drafts.get()[id], [field]: text } });
   }
 
   const { currency, currencyDigits, language } = parts.offer.shop;
@@ -61,7 +62,12 @@ export function createBench(parts: BenchParts) {
     ...state,
     ...keeper,
     ...opener,
-    ...{ lock, wipe, importBundle, enter, lookAt: lookingAt(parts.offer) },
+    ...noter,
+    exported: async () => {
+      await noter.sealNotes();
+      return keeper.exported();
+    },
+    ...{ lock, wipe, importBundle, lookAt: lookingAt(parts.offer) },
     /** The sentence below `workroom`: what the papers say. */
     w: (key: string, slots?: Slots) => say(parts.offer.words, `workroom.${key}`, slots),
     money: (minor: number) => formatMoney(minor, currency, currencyDigits, language),

@@ -58,6 +58,8 @@ export function benchState(shelf: Pick<Shelf, 'isWanted'>) {
     chosen: atom<string | null>(null),
     /** By order id, all that was typed for its inspection and papers. */
     drafts: atom<Readonly<Record<string, Draft>>>({}),
+    /** What was typed for orders, sealed, by the order's id. */
+    notes: atom<ReadonlyMap<string, Uint8Array>>(new Map()),
     /** What just happened, for those who hear the page. */
     said: atom(''),
   };

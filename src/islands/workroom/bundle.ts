@@ -22,10 +22,11 @@ const EYES = ['right', 'left', 'both'];
 type Letters = Pick<Orders, 'toBase64' | 'fromBase64' | 'isSealed' | 'sizeRefusal'>;
 
 /** The file. */
-export function writeBundle({ files, progress }: Kept, { toBase64 }: Pick<Letters, 'toBase64'>): Blob {
+export function writeBundle({ files, progress, notes }: Kept, { toBase64 }: Pick<Letters, 'toBase64'>): Blob {
   const lines = [
     { [VERSION_KEY]: VERSION },
     ...files.map(({ id, bytes }) => ({ id, sealed: toBase64(bytes) })),
+    ...notes.map(({ id, bytes }) => ({ id, notes: toBase64(bytes) })),
     ...progress,
   ];
   return new Blob(
@@ -39,6 +40,7 @@ export async function readBundle(file: Blob, letters: Letters): Promise<Kept | n
   if (file.size === 0 || file.size > MOST_BUNDLE_BYTES) return null;
   const files: KeptFile[] = [];
   const progress: Progress[] = [];
+  const notes: KeptFile[] = [];
   let isFirst = true;
   for await (const line of linesOf(file)) {
     const json = line === null ? null : parse(line);
@@ -48,12 +50,13 @@ export async function readBundle(file: Blob, letters: Letters): Promise<Kept | n
       isFirst = false;
       continue;
     }
-    const [sealed, job] = 'sealed' in json ? [readFile(json, letters), null] : [null, readProgress(json)];
+    const [sealed, typed, job] = readLine(json, letters);
     if (sealed !== null) files.push(sealed);
+    else if (typed !== null) notes.push(typed);
     else if (job !== null) progress.push(job);
     else return null;
   }
-  return isFirst ? null : { files, progress };
+  return isFirst ? null : { files, progress, notes };
 }
 
 /** The lines of a text; null for one that is too long to be ours, and nothing after it. */
@@ -102,7 +105,18 @@ function parse(line: string): Loose | null {
   }
 }
 
-function readFile({ id, sealed }: Loose, { fromBase64, isSealed, sizeRefusal }: Letters): KeptFile | null {
+function readLine(json: Loose, letters: Letters): [KeptFile | null, KeptFile | null, Progress | null] {
+  const { id, sealed, notes } = json;
+  if (sealed !== undefined) return [readFile(id, sealed, letters), null, null];
+  if (notes !== undefined) return [null, readFile(id, notes, letters), null];
+  return [null, null, readProgress(json)];
+}
+
+function readFile(
+  id: unknown,
+  sealed: unknown,
+  { fromBase64, isSealed, sizeRefusal }: Letters,
+): KeptFile | null {
   if (!isText(id, 21) || typeof sealed !== 'string' || !/^\d{12}(?:-[0-9a-f]{8})?$/.test(id)) return null;
   const bytes = fromBase64(sealed);
   const isFine =

@@ -10,7 +10,7 @@ export type KeepWork = ReturnType<typeof keepWork>;
 /** What keeps and gives back. */
 export function keepWork(parts: BenchParts, state: BenchState) {
   const { orders, shelf, t } = parts;
-  const { held, waiting, progress, keeping, failed, chosen, said } = state;
+  const { held, waiting, progress, notes, keeping, failed, chosen, said } = state;
 
   /** Runs what touches the shelf; where it fails, it is said and all in memory stays. */
   async function shelved(act: () => Promise<void>): Promise<boolean> {
@@ -27,10 +27,17 @@ export function keepWork(parts: BenchParts, state: BenchState) {
   async function keep(files: readonly KeptFile[], jobs: readonly Progress[]): Promise<void> {
     if (!keeping.get() || files.length + jobs.length === 0) return;
     const bare = files.map(({ id, bytes }) => ({ id, bytes }));
-    await shelved(() => shelf.put({ files: bare, progress: jobs }));
+    await shelved(() => shelf.put({ files: bare, progress: jobs, notes: [] }));
   }
 
-  function take({ files, progress: jobs }: Kept): void {
+  /** Keeps the sealed notes of an order. */
+  async function keepNote(note: KeptFile): Promise<void> {
+    notes.set(new Map([...notes.get(), [note.id, note.bytes]]));
+    if (keeping.get()) await shelved(() => shelf.put({ files: [], progress: [], notes: [note] }));
+  }
+
+  function take({ files, progress: jobs, notes: sealed }: Kept): void {
+    notes.set(new Map([...sealed.map(({ id, bytes }) => [id, bytes] as const), ...notes.get()]));
     const here = new Set([...held.get(), ...waiting.get()].map(({ id }) => id));
     const fresh = files.filter(({ id }) => !here.has(id));
     waiting.set([...waiting.get(), ...fresh.map((file) => ({ ...file, name: showNumber(file.id) }))]);
@@ -49,6 +56,8 @@ export function keepWork(parts: BenchParts, state: BenchState) {
     ...waiting.get().flatMap(({ id, bytes }) => (id === '' ? [] : [{ id, bytes }])),
   ];
 
+  const notesHere = (): KeptFile[] => [...notes.get()].map(([id, bytes]) => ({ id, bytes }));
+
   /** Reads what is kept; also again, since another tab may have changed it. */
   async function recall(): Promise<void> {
     keeping.set(shelf.isWanted());
@@ -59,6 +68,7 @@ export function keepWork(parts: BenchParts, state: BenchState) {
     if (wanted) {
       keeping.set(true);
       await keep(sealedHere(), progress.get());
+      for (const one of notesHere()) await keepNote(one);
       if (failed.get() === '') {
         said.set(t('keep.kept'));
         return;
@@ -85,6 +95,7 @@ export function keepWork(parts: BenchParts, state: BenchState) {
     held.set(held.get().filter((one) => !isOf(one)));
     waiting.set(waiting.get().filter((one) => !isOf(one)));
     progress.set(progress.get().filter((one) => one.number !== number));
+    notes.set(new Map([...notes.get()].filter(([id]) => !isOf({ id }))));
     const entries = Object.entries(state.drafts.get());
     state.drafts.set(Object.fromEntries(entries.filter(([id]) => !isOf({ id }))));
     chosen.set(null);
@@ -97,6 +108,7 @@ export function keepWork(parts: BenchParts, state: BenchState) {
     if (found !== null) {
       take(found);
       await keep(found.files, progress.get());
+      for (const note of found.notes) await keepNote(note);
     }
     const outcome =
       found === null
@@ -106,7 +118,8 @@ export function keepWork(parts: BenchParts, state: BenchState) {
     said.set(outcome);
   }
 
-  const exported = (): Blob => writeBundle({ files: sealedHere(), progress: progress.get() }, orders);
+  const exported = (): Blob =>
+    writeBundle({ files: sealedHere(), progress: progress.get(), notes: notesHere() }, orders);
 
-  return { keep, recall, setKeeping, note, forget, importBundle, exported };
+  return { keep, keepNote, recall, setKeeping, note, forget, importBundle, exported };
 }

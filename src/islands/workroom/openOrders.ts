@@ -2,6 +2,7 @@
 import { receivedJob } from '../../workroom/inHand.ts';
 import { type BenchParts, type BenchState, reasonOf, type Told } from './benchState.ts';
 import { holdOrder } from './held.ts';
+import type { KeepNotes } from './keepNotes.ts';
 import type { KeepWork } from './keepWork.ts';
 
 /** What files in memory may take together. */
@@ -17,7 +18,11 @@ const plainName = (name: string): string => {
 const breathe = () => new Promise((done) => setTimeout(done));
 
 /** What opens files and takes keys. */
-export function openOrders(parts: BenchParts, state: BenchState, { keep }: Pick<KeepWork, 'keep'>) {
+export function openOrders(
+  parts: BenchParts,
+  state: BenchState,
+  { keep, openNotes }: Pick<KeepWork, 'keep'> & Pick<KeepNotes, 'openNotes'>,
+) {
   const { offer, orders, version, today, t } = parts;
   const { held, waiting, progress, keys, told, busy, said } = state;
 
@@ -46,6 +51,7 @@ export function openOrders(parts: BenchParts, state: BenchState, { keep }: Pick<
     const fresh = known ? [] : [receivedJob(order.number, today(), '')];
     progress.set([...progress.get(), ...fresh]);
     await keep(sealed ? [{ id, bytes }] : [], fresh);
+    if (sealed) await openNotes(id);
     const opened = t('told.opened', { number: now.shown, name: order.buyer.name });
     return {
       name,

@@ -3,7 +3,7 @@
  * is open, the page asks for nothing more.
  */
 export async function loadOrders() {
-  const [reading, refusals, keys, seals, sizes, letters, ends] = await Promise.all([
+  const [reading, refusals, keys, seals, sizes, letters, ends, age] = await Promise.all([
     import('../../order/readOrder.ts'),
     import('../../order/refusal.ts'),
     import('../../order/identities.ts'),
@@ -19,6 +19,10 @@ export async function loadOrders() {
     refusalText: refusals.refusalText,
     readIdentities: keys.readIdentities,
     isSealed: seals.isSealed,
+    seal: seals.seal,
+    unseal: seals.unseal,
+    /** The public half of a private key. */
+    recipientOf: age.identityToRecipient,
     sizeRefusal: sizes.sizeRefusal,
     toBase64: letters.toBase64,
     fromBase64: letters.fromBase64,

@@ -15,6 +15,8 @@ export interface KeptFile {
 export interface Kept {
   readonly files: readonly KeptFile[];
   readonly progress: readonly Progress[];
+  /** What was typed for an order, sealed, by the order's id. */
+  readonly notes: readonly KeptFile[];
 }
 
 export interface Shelf {
@@ -31,6 +33,7 @@ const NAME = 'bevelbook-workroom';
 const WANTED = `${NAME}.keep`;
 const FILE = 'file/';
 const JOB = 'job/';
+const NOTES = 'notes/';
 
 let opened: UseStore | null = null;
 /** Opened at first use: a page that keeps nothing makes no database. */
@@ -48,6 +51,7 @@ async function readAll(): Promise<Kept> {
   return {
     files: under<Uint8Array>(FILE).map(([id, bytes]) => ({ id, bytes })),
     progress: under<Progress>(JOB).map(([, job]) => job),
+    notes: under<Uint8Array>(NOTES).map(([id, bytes]) => ({ id, bytes })),
   };
 }
 
@@ -62,13 +66,12 @@ const isWanted = (): boolean => {
 /** The shelf of this browser. Its promises fail with what the browser says, such as a full disk. */
 export const deviceShelf: Shelf = {
   isWanted,
-  read: async () => (isWanted() ? readAll() : { files: [], progress: [] }),
-  put: async ({ files, progress }) => {
+  read: async () => (isWanted() ? readAll() : { files: [], progress: [], notes: [] }),
+  put: async ({ files, progress, notes }) => {
     localStorage.setItem(WANTED, 'yes');
-    await setMany(
-      files.map(({ id, bytes }) => [FILE + id, bytes]),
-      store(),
-    );
+    const under = (start: string, all: readonly KeptFile[]) =>
+      all.map(({ id, bytes }): [string, Uint8Array] => [start + id, bytes]);
+    await setMany([...under(FILE, files), ...under(NOTES, notes)], store());
     // Another tab may have noted more meanwhile.
     const later = progress.map((job) =>
       update<Progress>(
@@ -82,7 +85,7 @@ export const deviceShelf: Shelf = {
   drop: async (number) => {
     const all = await keys<string>(store());
     // Ids of orders that share a number have more behind it.
-    const own = all.filter((key) => key === JOB + number || key.startsWith(FILE + number));
+    const own = all.filter((key) => [JOB, FILE, NOTES].some((start) => key.startsWith(start + number)));
     await delMany(own, store());
   },
   destroy: async () => {

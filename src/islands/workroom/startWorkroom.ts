@@ -34,7 +34,8 @@ async function start(root: HTMLElement): Promise<void> {
   addEventListener('storage', () => bench.keeping.set(deviceShelf.isWanted()));
   // Open orders and measurements live in this page alone.
   addEventListener('beforeunload', (event) => {
-    if (Object.keys(bench.drafts.get()).length > 0) event.preventDefault();
+    const typed = Object.keys(bench.drafts.get());
+    if (typed.some((id) => !bench.keeping.get() || !bench.notes.get().has(id))) event.preventDefault();
   });
 }
 

@@ -27,23 +27,30 @@ export const sealed = async (made: Order, recipient = mine.recipient, name = 'or
 
 /** A shelf in memory; `full` makes it fail as a full disk does. */
 export function memoryShelf(wanted = false) {
-  const kept = { files: new Map(), progress: new Map(), wanted, full: false };
-  const put = async ({ files, progress }: Kept) => {
+  const kept = { files: new Map(), progress: new Map(), notes: new Map(), wanted, full: false };
+  const put = async ({ files, progress, notes }: Kept) => {
     if (kept.full) throw new Error('The disk is full.');
     kept.wanted = true;
     for (const one of files) kept.files.set(one.id, one);
+    for (const one of notes) kept.notes.set(one.id, one);
     for (const job of progress) kept.progress.set(job.number, job);
   };
   const shelf: Shelf = {
     put,
     isWanted: () => kept.wanted,
-    read: async () => ({ files: [...kept.files.values()], progress: [...kept.progress.values()] }),
+    read: async () => ({
+      files: [...kept.files.values()],
+      progress: [...kept.progress.values()],
+      notes: [...kept.notes.values()],
+    }),
     drop: async (number) => {
       for (const id of [...kept.files.keys()]) if (id.startsWith(number)) kept.files.delete(id);
+      kept.notes.delete(number);
       kept.progress.delete(number);
     },
     destroy: async () => {
       kept.files.clear();
+      kept.notes.clear();
       kept.progress.clear();
       kept.wanted = false;
     },

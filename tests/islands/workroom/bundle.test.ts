@@ -26,15 +26,16 @@ const job = fc.record({
     { maxLength: 3 },
   ),
 });
+const notes = [{ id: numberOf(1), bytes: await seal(new TextEncoder().encode('{}'), [mine.recipient]) }];
 const written = (progress: Parameters<typeof writeBundle>[0]['progress']) =>
-  writeBundle({ files, progress }, orders);
+  writeBundle({ files, progress, notes }, orders);
 const read = (text: string) => readBundle(new Blob([text]), orders);
 
 describe('a saved file', () => {
   it('reads back as it was written', async () => {
     await fc.assert(
       fc.asyncProperty(fc.array(job, { maxLength: 4 }), async (progress) => {
-        expect(await readBundle(written(progress), orders)).toEqual({ files, progress });
+        expect(await readBundle(written(progress), orders)).toEqual({ files, progress, notes });
       }),
       { numRuns: 50 },
     );

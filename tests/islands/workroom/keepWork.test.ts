@@ -80,7 +80,7 @@ describe('what is kept', () => {
     const { bench } = await keptOrder();
     const next = benchOn();
     await next.giveKeys(mine.identity);
-    await next.importBundle(bench.exported());
+    await next.importBundle(await bench.exported());
     expect(next.progress.get()).toEqual(bench.progress.get());
     expect(next.held.get().map(({ digest }) => digest)).toEqual([bench.held.get()[0]?.digest]);
     await next.importBundle(new Blob(['{}\n']));
