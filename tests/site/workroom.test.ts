@@ -138,6 +138,10 @@ describe('an inspection', () => {
       await page.locator('#wr-0-right-sphere').fill('a lot');
       await page.getByText('Expected a number from -40 to 40 D.').waitFor();
       expect(await verdict.count()).toBe(0);
+      await page.locator('#wr-0-right-sphere').fill('-9');
+      await page.getByRole('button', { name: 'Keep this inspection and begin another' }).click();
+      await page.getByText(/M\. Tern The pair does not pass\./).waitFor();
+      expect(await page.locator('#wr-0-right-sphere').inputValue()).toBe('');
       expect(room.faults).toEqual([]);
       await room.context.close();
     },
@@ -211,15 +215,19 @@ describe('what is kept', () => {
     await page.locator('#wr-next-by').fill('MT');
     await page.getByRole('button', { name: 'Note it' }).click();
     await page.getByText('Lenses ordered, ').waitFor();
+    await page.getByLabel('Remark to the supplier').fill('Grind it thin.');
     await page.getByText('Make it again, with the reason').click();
     await page.getByRole('button', { name: 'Begin again from the lenses' }).click();
     await page.getByRole('row', { name: 'Power of the lens 1 100' }).waitFor();
+    // What was typed is sealed once typing pauses.
+    await page.waitForTimeout(1200);
     await reload();
     await page.getByText(shown(1)).first().waitFor();
     await page.getByText('Sealed files that wait for a key: 1.').waitFor();
     expect(await page.locator('body').textContent()).not.toContain('Ada');
     await room.giveKey(mine.identity);
     await room.summary('1 opened');
+    expect(await page.getByLabel('Remark to the supplier').inputValue()).toBe('Grind it thin.');
     const [saved] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('button', { name: 'Save all as one file' }).click(),

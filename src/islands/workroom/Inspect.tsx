@@ -2,7 +2,10 @@
 import type { JudgedPair } from '../../quote/judgePair.ts';
 import { inspectPair } from '../../workroom/inspection/inspectPair.ts';
 import { howRead } from '../../workroom/papers/inspectionWords.ts';
+import type { Draft } from './benchState.ts';
+import { Earlier } from './Earlier.tsx';
 import { type Entering, Entry } from './Entry.tsx';
+import { earlierDrafts, setAside } from './earlier.ts';
 import { InspectEye } from './InspectEye.tsx';
 import { InspectResult } from './InspectResult.tsx';
 import { type MeasureField, pairFields } from './measureFields.ts';
@@ -10,12 +13,14 @@ import { pairDraft, readMeasured } from './measuring.ts';
 import { useBench } from './useBench.ts';
 
 interface Props extends Entering {
+  /** Puts another draft in the place of this one. */
+  readonly write: (draft: Draft) => void;
   readonly judged: JudgedPair;
   readonly at: number;
   readonly count: number;
 }
 
-export function Inspect({ judged, at, count, draft, enter }: Props) {
+export function Inspect({ judged, at, count, draft, enter, write }: Props) {
   const { t, w, offer } = useBench();
   const { alignment } = offer.workroom;
   const { measured, wrong, missing } = readMeasured(judged, pairDraft(draft, at), alignment.length);
@@ -74,7 +79,15 @@ export function Inspect({ judged, at, count, draft, enter }: Props) {
           {t('inspect.missing', { eyes: missing.map((eye) => w(`eye.${eye}`)).join(', ') })}
         </p>
       )}
-      {found !== null && <InspectResult judged={judged} found={found} />}
+      {found !== null && (
+        <>
+          <InspectResult judged={judged} found={found} />
+          <button class="ws-button" type="button" onClick={() => write(setAside(draft, at))}>
+            {t('inspect.again')}
+          </button>
+        </>
+      )}
+      <Earlier judged={judged} drafts={earlierDrafts(draft, at)} />
     </section>
   );
 }

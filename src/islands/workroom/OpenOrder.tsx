@@ -88,7 +88,14 @@ export function OpenOrder({ held }: { readonly held: Held }) {
             {t('order.unreadable', { pair: at + 1 })}
           </p>
         ) : (
-          <Inspect key={at} judged={judged} at={at} count={pairs.length} {...entering} />
+          <Inspect
+            key={at}
+            judged={judged}
+            at={at}
+            count={pairs.length}
+            {...entering}
+            write={(all) => bench.write(held.id, all)}
+          />
         ),
       )}
       <Papers held={held} measured={measured} {...entering} />

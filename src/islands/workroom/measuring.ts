@@ -22,8 +22,8 @@ export interface Measuring {
   readonly missing: readonly Eye[];
 }
 
-/** What was typed for one pair of an order, its fields without the pair's index before them. */
-export function pairDraft(draft: Draft, at: number): Draft {
+/** What was typed for one pair of an order, or another part of it: its fields without the part's name before them. */
+export function pairDraft(draft: Draft, at: number | 'earlier'): Draft {
   const start = `${at}.`;
   const own = Object.entries(draft).filter(([key]) => key.startsWith(start));
   return Object.fromEntries(own.map(([key, text]) => [key.slice(start.length), text]));
