@@ -182,7 +182,7 @@ describe('files', () => {
   });
 
   it('are mirrored: a test lies where its source does', () => {
-    const apart = /^tests\/(published|site|fixtures|bench|solids|architecture)[/.]/;
+    const apart = /^tests\/(published|journeys|site|fixtures|bench|solids|architecture)[/.]/;
     const present = new Set(listPaths('src'));
     const faults = tests
       .filter(({ path }) => path.endsWith('.test.ts') && !apart.test(path))
