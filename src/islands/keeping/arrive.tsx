@@ -38,11 +38,17 @@ function fill(sheet: Worksheet, fragment: string): Arrival | null {
   const at =
     kind === 'pair' ? pairs.findIndex((one) => 'id' in one && one.id === Number(number)) : Number(number) - 1;
   const held = pairs[at];
-  if (held === undefined || held.frame !== sheet.frame.id) return { kind: 'gone' };
+  if (held === undefined || !isOfPage(held, sheet)) return { kind: 'gone' };
   const notHad = putOn(sheet, held, terms);
   if (kind === 'aside') return null;
   openedPair.set({ id: Number(number), number: at + 1 });
   return { kind: 'pair', number: at + 1, notHad };
+}
+
+/** Whether a pair is of this page's frame, by the id that it has or had before. */
+function isOfPage({ frame }: HeldPair, sheet: Worksheet): boolean {
+  const former = document.getElementById('worksheet-root')?.dataset['former'] ?? '';
+  return frame === sheet.frame.id || former.split(' ').includes(frame);
 }
 
 function basketPairs(): [readonly HeldPair[], Entries] {

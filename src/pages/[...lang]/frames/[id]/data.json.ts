@@ -5,10 +5,13 @@ import { spoken } from '../../../../components/shopWords.ts';
 
 export const getStaticPaths = (() =>
   spoken.flatMap(({ lang, catalogue: { frames } }) =>
-    frames.map((frame) => ({
-      params: { lang, id: frame.id },
-      props: { frame: bareFrame(frame) },
-    })),
+    frames.flatMap((frame) =>
+      // A basket may know it by an id that it had before.
+      [frame.id, ...frame.formerIds].map((id) => ({
+        params: { lang, id },
+        props: { frame: bareFrame(frame) },
+      })),
+    ),
   )) satisfies GetStaticPaths;
 
 export const GET: APIRoute = ({ props }) =>
