@@ -19,6 +19,8 @@ export function writeDigits(words: Words, text: string): string {
 export function say(words: Words, key: string, slots: Slots = {}): string {
   const text = Object.hasOwn(words, key) ? words[key] : undefined;
   if (text === undefined) throw new Error(`No text for "${key}": add it to the words folder of the shop.`);
+  // Most texts have no slot, and a page says hundreds of them.
+  if (!text.includes('{')) return text;
   return text.replace(/\{([A-Za-z][A-Za-z0-9]*)\}/g, (_, slot: string) => {
     const value = Object.hasOwn(slots, slot) ? slots[slot] : undefined;
     if (value === undefined) throw new Error(`The text for "${key}" asks for {${slot}}, which is not given.`);

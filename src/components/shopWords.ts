@@ -12,7 +12,14 @@ export type ShopWords = ReturnType<typeof wordsOf>;
 function wordsOf(catalogue: Catalogue) {
   const { shop, words } = catalogue;
   const { language, languages } = shop;
-  const number = (options: Intl.NumberFormatOptions) => new Intl.NumberFormat(language, options);
+  // Making one takes longer than all that it ever writes on a page.
+  const formats = new Map<string, Intl.NumberFormat>();
+  const number = (options: Intl.NumberFormatOptions): Intl.NumberFormat => {
+    const key = JSON.stringify(options);
+    const format = formats.get(key) ?? new Intl.NumberFormat(language, options);
+    formats.set(key, format);
+    return format;
+  };
   const dates = new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone: 'UTC' });
   const names = new Intl.ListFormat(language, { type: 'conjunction' });
   return {

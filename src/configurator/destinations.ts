@@ -24,8 +24,11 @@ function nameOfPlace(code: string, nameOf: NameOf): string {
   return part === undefined ? name : `${name}, ${part}`;
 }
 
+const kept = new Map<string, Intl.DisplayNames>();
+
 /** Country names of a language; never throws. */
 export function countryNames(language: string): NameOf {
-  const names = new Intl.DisplayNames(language, { type: 'region', fallback: 'none' });
+  const names = kept.get(language) ?? new Intl.DisplayNames(language, { type: 'region', fallback: 'none' });
+  kept.set(language, names);
   return (region) => names.of(region);
 }
