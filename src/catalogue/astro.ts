@@ -52,7 +52,12 @@ function catalogueModule(load: () => Reading) {
 
 type Module = ReturnType<typeof catalogueModule>;
 
-function servePlugin(folder: string, module: Module, logger: AstroIntegrationLogger): VitePlugin {
+function servePlugin(
+  root: string,
+  folder: string,
+  module: Module,
+  logger: AstroIntegrationLogger,
+): VitePlugin {
   return {
     name: 'bevelbook-catalogue',
     resolveId: (id) => (id === NAME ? RESOLVED : undefined),
@@ -80,7 +85,8 @@ function servePlugin(folder: string, module: Module, logger: AstroIntegrationLog
         else logger.info('Content read again.');
         client.hot.send({ type: 'full-reload' });
       };
-      // The whole root is watched already. Markdown handed to addWatchFile would be parsed by Astro as well.
+      // The whole root is watched already, another folder is not. Markdown handed to addWatchFile would be parsed by Astro as well.
+      if (relative(root, folder).startsWith('..')) server.watcher.add(folder);
       server.watcher.on('all', (_event, path) => {
         const inside = relative(folder, path);
         if (
@@ -106,7 +112,8 @@ export function shopContent(load: (folder: string) => Reading, folderName = 'con
     name: 'bevelbook-content',
     hooks: {
       'astro:config:setup': ({ config, command, updateConfig, logger }) => {
-        const folder = resolve(fileURLToPath(config.root), folderName);
+        const root = fileURLToPath(config.root);
+        const folder = resolve(root, folderName);
         const module = catalogueModule(() => load(folder));
         const made = module.read();
         if ('fault' in made) {
@@ -118,7 +125,7 @@ export function shopContent(load: (folder: string) => Reading, folderName = 'con
           logger.error(`\n${made.fault}`);
         }
         if ('address' in made) updateConfig({ site: made.address });
-        updateConfig({ vite: { plugins: [servePlugin(folder, module, logger)] } });
+        updateConfig({ vite: { plugins: [servePlugin(root, folder, module, logger)] } });
       },
     },
   };
