@@ -81,7 +81,7 @@ function answer({ values, positionals }: CommandLine): Reply {
     );
   }
   const today = civilDateAt(Date.now(), loaded.catalogue.shop.timeZone);
-  const request = readRequest(read.json, today);
+  const request = readRequest(read.json, today, loaded.catalogue);
   if (!request.ok) return request;
   const offer = inLanguage(loaded, request.request.language);
   if (offer === undefined) return unspoken(loaded.catalogue.shop.languages, request.request.language);

@@ -6,3 +6,7 @@ export interface Fault {
   readonly expected: string;
   readonly found: string;
 }
+
+/** The name that was probably meant, to end what is expected; '' where there is none. */
+export const didYouMean = (near: string | null): string =>
+  near === null ? '' : ` (did you mean "${near}"?)`;

@@ -1,10 +1,14 @@
 /** Shape of the JSON at the one door; unknown keys are faults. Plausibility is plausible.ts, names are resolve.ts. */
 import * as z from 'zod/mini';
+import type { Offer } from '../catalogue/catalogue.ts';
 import { isCivilDate } from '../catalogue/civilDate.ts';
 import { USES } from '../catalogue/design.ts';
 import { MOUNTINGS } from '../catalogue/frame.ts';
+import { at, shapeFaults } from './againstSchema.ts';
 import type { Fault } from './fault.ts';
-import { BLANK_CHOICES, type QuoteRequest, WEARERS } from './request.ts';
+import { nameFaults } from './names.ts';
+import { eyeFaults, fitFaults } from './plausible.ts';
+import { BLANK_CHOICES, type EyeRequest, type FitRequest, type QuoteRequest, WEARERS } from './request.ts';
 
 const finite = z.number();
 const optionalNullable = <T extends z.ZodMiniType>(type: T) => z.optional(z.nullable(type));
@@ -94,13 +98,32 @@ export type ReadRequest =
   | { readonly ok: true; readonly request: QuoteRequest }
   | { readonly ok: false; readonly faults: readonly Fault[] };
 
-/** A request read from JSON; a bare package stands for one pair, and a missing date is `today`. */
-export function readRequest(json: unknown, today: string): ReadRequest {
+/**
+ * A request read from JSON; a bare package stands for one pair, and a missing date is `today`. Where its shape is wrong,
+ * the ranges of what has its shape and, with the shop, the names are looked at as well: all faults in one go.
+ */
+export function readRequest(json: unknown, today: string, offer?: Offer): ReadRequest {
   const asked = whole(json, today);
   const result = requestSchema.safeParse(asked);
   if (result.success) return { ok: true, request: result.data as QuoteRequest };
-  const faults = result.error.issues.flatMap((issue) => issueFaults(issue, asked));
-  return { ok: false, faults: asWritten(json, faults) };
+  const shape = shapeFaults(result.error.issues, requestSchema, asked);
+  return { ok: false, faults: asWritten(json, [...shape, ...meaningFaults(asked, offer)]) };
+}
+
+/** What can be said of parts that have their shape, in a request that does not. */
+function meaningFaults(asked: unknown, offer: Offer | undefined): Fault[] {
+  const pairs = at(asked, ['pairs']);
+  if (!Array.isArray(pairs)) return [];
+  return pairs.flatMap((one, index) => {
+    const path = `pairs.${index}`;
+    const eyes = (['right', 'left'] as const).flatMap((side) => {
+      const read = eye.safeParse(at(one, ['prescription', side]));
+      return read.success ? eyeFaults(read.data as EyeRequest, `${path}.prescription.${side}`) : [];
+    });
+    const measures = fit.safeParse(at(one, ['fit']));
+    const worn = measures.success ? fitFaults(measures.data as FitRequest, `${path}.fit`) : [];
+    return [...eyes, ...worn, ...(offer === undefined ? [] : nameFaults(offer, one, path))];
+  });
 }
 
 /** Whether the JSON is a bare package: its faults are named from the package, not from a list of pairs. */
@@ -118,62 +141,4 @@ function whole(json: unknown, today: string): unknown {
   const rest: Record<string, unknown> = {};
   for (const [key, value] of Object.entries(json)) (ORDER_KEYS.includes(key) ? rest : pair)[key] = value;
   return { date: today, ...rest, pairs: [pair] };
-}
-
-function issueFaults(issue: z.core.$ZodIssue, root: unknown): Fault[] {
-  const path = issue.path.map(String).join('.');
-  if (issue.code === 'invalid_union') {
-    const nearest = issue.errors.find((branch) => !branch.some(isOtherKind));
-    if (nearest)
-      return nearest.flatMap((inner) =>
-        issueFaults({ ...inner, path: [...issue.path, ...inner.path] }, root),
-      );
-  }
-  if (issue.code === 'unrecognized_keys')
-    return issue.keys.map((key) => ({
-      path: path === '' ? key : `${path}.${key}`,
-      message: 'This key is not known here.',
-      expected: 'only keys of the request format (npm run -s quote -- --schema request)',
-      found: key,
-    }));
-  const found = at(root, issue.path);
-  return [
-    {
-      path: path === '' ? '(whole request)' : path,
-      message:
-        found === undefined ? 'A value is missing.' : 'This value is not of the kind that is needed here.',
-      expected: expectation(issue),
-      found: shown(found),
-    },
-  ];
-}
-
-/** The value is of another kind altogether than this branch of a union: the branch was not meant. */
-const isOtherKind = ({ code, path }: { readonly code?: string | undefined; readonly path: PropertyKey[] }) =>
-  path.length === 0 && (code === 'invalid_type' || code === 'invalid_value');
-
-function expectation(issue: z.core.$ZodIssue): string {
-  if (issue.code === 'invalid_type')
-    return `${/^[aeiou]/.test(issue.expected) ? 'an' : 'a'} ${issue.expected}`;
-  if (issue.code === 'invalid_value') return issue.values.map(String).join(', ');
-  if (issue.code === 'invalid_format' || issue.code === 'custom') return 'a civil date such as 2026-11-25';
-  if (issue.code === 'too_small') return `at least ${issue.minimum}`;
-  if (issue.code === 'too_big') return `at most ${issue.maximum}`;
-  if (issue.code === 'invalid_union')
-    return issue.errors.map((branch) => branch.slice(0, 1).map(expectation).join('')).join(', or ');
-  return 'another value';
-}
-
-function at(json: unknown, keys: readonly PropertyKey[]): unknown {
-  return keys.reduce<unknown>(
-    (value, key) =>
-      typeof value === 'object' && value !== null ? (value as Record<PropertyKey, unknown>)[key] : undefined,
-    json,
-  );
-}
-
-function shown(value: unknown): string {
-  if (value === undefined) return 'nothing';
-  const text = JSON.stringify(value);
-  return text.length > 60 ? `${text.slice(0, 57)}...` : text;
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { asWritten, readRequest } from '../../src/quote/requestSchema.ts';
-import { changed } from '../fixtures/bench.ts';
+import { changed, offer } from '../fixtures/bench.ts';
 
 const today = '2026-11-25';
 const pair = changed({});
@@ -57,15 +57,14 @@ describe('a request', () => {
       'a key that is not known',
       { ...pair, colour: 'ink' },
       [
-        'colour: This key is not known here. Expected only keys of the request format (npm run -s quote -- --schema request); found colour.',
+        'colour: This key is not known here. Expected only frame, size, colourway, wearer, prescription, fit, lenses (did you mean "colourway"?); found colour.',
       ],
     ],
     [
       'a key that is not known further in',
       { ...pair, fit: { pd: { right: 31, lft: 31 } } },
       [
-        'fit.pd.left: A value is missing. Expected a number; found nothing.',
-        'fit.pd.lft: This key is not known here. Expected only keys of the request format (npm run -s quote -- --schema request); found lft.',
+        'fit.pd.lft: This key is not known here. Expected only right, left (did you mean "left"?); found lft.',
       ],
     ],
     [
@@ -107,5 +106,29 @@ describe('a request', () => {
     const faults = [{ path: 'pairs.0.fit.pd', message: '', expected: '', found: '' }];
     expect(asWritten(pair, faults)[0]?.path).toBe('fit.pd');
     expect(asWritten({ pairs: [pair] }, faults)[0]?.path).toBe('pairs.0.fit.pd');
+  });
+
+  it('of a wrong shape is told of ranges and names in the same go', () => {
+    const json = {
+      ...pair,
+      size: '60-11',
+      prescription: { right: { sphere: -325, cylindr: -0.5 }, left: { sphere: 45 } },
+      fit: { pd: 6.3 },
+      lenses: { ...pair.lenses, material: 'tuff' },
+      wearer: 'childs',
+    };
+    const read = readRequest(json, today, offer);
+    expect(
+      read.ok ? [] : read.faults.map(({ path, expected, found }) => `${path}: ${expected} / ${found}`).sort(),
+    ).toMatchInlineSnapshot(`
+      [
+        "fit.pd: 40 to 85 mm (did you mean 63?) / 6.3",
+        "lenses.material: bench-plastic, tough, thin / tuff",
+        "prescription.left.sphere: -30 to 30 D / 45",
+        "prescription.right.cylindr: only sphere, cylinder, axis, add, prism, balance (did you mean "cylinder"?) / cylindr",
+        "size: 60-10, 65-5, 50-20, 38-24 (did you mean "60-10"?) / 60-11",
+        "wearer: adult, child, one-eyed (did you mean "child"?) / "childs"",
+      ]
+    `);
   });
 });
