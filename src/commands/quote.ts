@@ -12,6 +12,7 @@ import { quoteWithAdvice } from '../quote/advice.ts';
 import type { Reply } from '../quote/answer.ts';
 import type { Fault } from '../quote/fault.ts';
 import { jsonSchema, SCHEMA_PARTS } from '../quote/jsonSchema.ts';
+import { withMeant } from '../quote/names.ts';
 import { asWritten, readRequest } from '../quote/requestSchema.ts';
 
 const USAGE =
@@ -86,7 +87,8 @@ function answer({ values, positionals }: CommandLine): Reply {
   const offer = inLanguage(loaded, request.request.language);
   if (offer === undefined) return unspoken(loaded.catalogue.shop.languages, request.request.language);
   const reply = quoteWithAdvice(offer, request.request);
-  return reply.ok ? reply : { ok: false, faults: asWritten(read.json, reply.faults) };
+  if (reply.ok) return reply;
+  return { ok: false, faults: asWritten(read.json, withMeant(offer, request.request, reply.faults)) };
 }
 
 /** A language that the shop does not have. */

@@ -4,7 +4,6 @@ import type { Offer } from '../catalogue/catalogue.ts';
 import type { Fault } from './fault.ts';
 import { ownFrameShape, type ShopFrame, shopFrameShape } from './frameShape.ts';
 import type { FrameShape } from './lensJob.ts';
-import { unnamed } from './names.ts';
 import { resolveOwnFrame } from './ownFrame.ts';
 import type { LensesRequest, PairRequest } from './request.ts';
 import type { ResolvedLenses } from './resolvedLenses.ts';
@@ -85,6 +84,12 @@ function find<T>(
   if (name === undefined && all.length === 1 && first !== undefined) return first;
   const found = all.find((one) => nameOf(one) === name);
   if (found !== undefined) return found;
-  faults.push(unnamed(all.map(nameOf), name, path, noun));
+  faults.push({
+    path,
+    message:
+      name === undefined ? `A ${noun} must be chosen.` : `There is no ${noun} of this name in the shop.`,
+    expected: all.map(nameOf).join(', ') || `a ${noun} (the shop has none)`,
+    found: name === undefined ? 'nothing' : name,
+  });
   return null;
 }

@@ -151,7 +151,7 @@ describe('a request that cannot be read', () => {
       "pairs.0.lenses.design: There is no design of this name in the shop. single, long, flat-top, none / x
       pairs.0.lenses.tint: There is no tint of this name in the shop. clear, dusk, noon, glacier / y
       pairs.0.size: There is no size of this frame of this name in the shop. 60-10, 65-5, 50-20, 38-24 / 50
-      pairs.0.colourway: There is no colourway of this frame of this name in the shop. ink, kelp (did you mean "ink"?) / pink
+      pairs.0.colourway: There is no colourway of this frame of this name in the shop. ink, kelp / pink
       pairs.1.frame: There is no frame of this name in the shop. ring, groove, drill, wrap / gull"
     `);
   });
