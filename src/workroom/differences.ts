@@ -2,6 +2,7 @@
 import type { Eye } from '../optics/types.ts';
 import type { ShownLens, ShownPair } from '../order/order.ts';
 import { plainText } from '../order/text.ts';
+import type { QuoteLine } from '../pricing/line.ts';
 import type { Finding } from '../quote/answer.ts';
 
 /** A line of the price, as the shopper saw it and as it is reckoned now; minor units, null where it is not there. */
@@ -29,17 +30,43 @@ export interface FindingDifference {
   readonly change: 'gone' | 'new';
 }
 
-interface Amount {
-  readonly label: string;
-  readonly amount: number;
+type Line = Pick<QuoteLine, 'kind' | 'pair' | 'label' | 'amount' | 'source'>;
+
+type Told = Pick<Finding, 'rule' | 'level' | 'eye' | 'message' | 'figures'>;
+
+/** How both sides of a difference are told apart: by their words, or by what holds in every language. */
+export interface Names {
+  readonly line: (line: Line) => string;
+  readonly finding: (finding: Told) => string;
 }
 
-/** Lines are told apart by their label, as plain as an order holds it; equal labels pair up in their order. */
-export function priceDifferences(shown: readonly Amount[], now: readonly Amount[]): PriceDifference[] {
-  const left = now.map(({ label, amount }) => ({ label: plainText(label), amount }));
+/** For an order in the language of the workroom: texts as plain as an order holds them. */
+export const BY_WORDS: Names = {
+  line: ({ label }) => plainText(label),
+  finding: ({ rule, level, eye, message }) => [rule, level, eye, plainText(message)].join('\n'),
+};
+
+/** For an order in another language: sources of prices, and the numbers that findings are told with. */
+export const BY_FIGURES: Names = {
+  line: ({ kind, pair, source }) => `${kind} ${pair} ${source}`,
+  finding: ({ rule, level, eye, figures }) => {
+    const numbers = Object.entries(figures).filter(([, value]) => typeof value === 'number');
+    return [rule, level, eye, ...numbers.map(([name, value]) => `${name} ${value}`).sort()].join('\n');
+  },
+};
+
+/** Lines are told apart by their name; equal ones pair up in their order. */
+export function priceDifferences(
+  shown: readonly Line[],
+  now: readonly Line[],
+  { line: nameOf } = BY_WORDS,
+): PriceDifference[] {
+  const left = now.map((line) => ({ name: nameOf(line), label: plainText(line.label), amount: line.amount }));
   const differences: PriceDifference[] = [];
-  for (const { label, amount } of shown) {
-    const at = left.findIndex((line) => line.label === label);
+  for (const line of shown) {
+    const { label, amount } = line;
+    const name = nameOf(line);
+    const at = left.findIndex((one) => one.name === name);
     const [found] = at < 0 ? [] : left.splice(at, 1);
     if (found?.amount !== amount)
       differences.push({ label, shownMinor: amount, nowMinor: found?.amount ?? null });
@@ -62,15 +89,13 @@ export function figureDifferences(pair: number, shown: ShownPair, now: ShownPair
   });
 }
 
-type Told = Pick<Finding, 'rule' | 'level' | 'eye' | 'message'>;
-
 /** Findings of a pair that only one side has, the new ones first. */
 export function findingDifferences(
   pair: number,
   shown: readonly Told[],
   now: readonly Told[],
+  { finding: key } = BY_WORDS,
 ): FindingDifference[] {
-  const key = ({ rule, level, eye, message }: Told) => [rule, level, eye, plainText(message)].join('\n');
   const before = new Set(shown.map(key));
   const after = new Set(now.map(key));
   const told = (change: FindingDifference['change']) => (finding: Told) => {

@@ -16,6 +16,8 @@ export interface WorkroomOffer extends Offer {
 
 export interface OpenedJob {
   readonly job: Job;
+  /** Whether the order speaks the language that it is read in here. */
+  readonly sameLanguage: boolean;
   /** In the order's own order; null where a pair cannot be read any more. */
   readonly pairs: readonly (JudgedPair | null)[];
   /** What the shop answers now; null where a pair or the destination cannot be read. */
@@ -37,5 +39,7 @@ export function openJob(job: Job, offer: Offer): OpenedJob {
     pairs: answers,
     price: priceAnswer(order, (key, slots) => say(offer.words, key, slots)),
   };
-  return { job, pairs, answer, faults };
+  const { language } = request;
+  const sameLanguage = language === undefined || language === offer.shop.language;
+  return { job, sameLanguage, pairs, answer, faults };
 }

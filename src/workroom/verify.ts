@@ -1,6 +1,8 @@
 /** An order looked at again before anything is bought for it: differences from what the shopper saw, and what to ask. */
 import { shownOf } from '../order/shown.ts';
 import {
+  BY_FIGURES,
+  BY_WORDS,
   type FigureDifference,
   type FindingDifference,
   figureDifferences,
@@ -52,9 +54,10 @@ export function verify(opened: OpenedJob): Verification {
   const { job, pairs, answer } = opened;
   const now = answer && shownOf(answer);
   const { shown } = job.order;
-  const prices = priceDifferences(shown.price.lines, now?.price.lines ?? []);
+  const names = opened.sameLanguage ? BY_WORDS : BY_FIGURES;
+  const prices = priceDifferences(shown.price.lines, now?.price.lines ?? [], names);
   const findings = pairs.flatMap((pair, at) =>
-    pair === null ? [] : findingDifferences(at, shown.pairs[at]?.findings ?? [], pair.answer.findings),
+    pair === null ? [] : findingDifferences(at, shown.pairs[at]?.findings ?? [], pair.answer.findings, names),
   );
   const figures = shown.pairs.flatMap((before, at) => {
     const after = now?.pairs[at];

@@ -14,6 +14,9 @@ interface Placed {
   readonly path: FieldPath;
 }
 
+/** What the owner alone reads is in the shop's first language, and needs no other. */
+const OWNERS = /^(?:page\.preview|workroom|workroomPage)\./;
+
 /** Every sentence of a language with its place. */
 function placedWords(files: readonly WordsFile[], language: string): ReadonlyMap<string, Placed> {
   const placed = files
@@ -32,6 +35,10 @@ export function translateWords(files: readonly WordsFile[], from: string, into: 
   const faults: ContentFault[] = [];
   const missing = new Map<string, MissingWords['texts'][number][]>();
   for (const [key, { text, origin }] of own) {
+    if (OWNERS.test(key)) {
+      words[key] = text;
+      continue;
+    }
     const found = told.get(key);
     const fits = found !== undefined && slotsOf(found.text) === slotsOf(text);
     words[key] = fits ? found.text : text;
