@@ -6,6 +6,7 @@ import { fromBase64 } from '../order/base64.ts';
 import { showNumber } from '../order/number.ts';
 import type { Order } from '../order/order.ts';
 import type { ReadOrder } from '../order/readOrder.ts';
+import { consentsOpen } from '../workroom/consented.ts';
 import { jobOf } from '../workroom/job.ts';
 import { openJob } from '../workroom/openJob.ts';
 import { papersOf, printable } from '../workroom/papers.ts';
@@ -107,9 +108,6 @@ const callsOf = ({ calls }: Verification): string[] =>
 
 /** What the owner should know of where the order comes from. */
 function provenance(order: Order, { shop }: Catalogue, sealed: boolean, version: string): string[] {
-  const agreed = shop.order.consents.filter(
-    ({ id, text }) => !order.consents.some((one) => one.id === id && one.text === text),
-  );
   return [
     ...(order.shop.address === shop.address
       ? []
@@ -118,6 +116,8 @@ function provenance(order: Order, { shop }: Catalogue, sealed: boolean, version:
     ...(order.shop.version === version
       ? []
       : ['Frames, lenses or prices of the shop have changed since it was made.']),
-    ...agreed.map(({ id }) => `The consent "${id}" was not accepted in the words that the shop has now.`),
+    ...consentsOpen(order, shop).map(
+      (id) => `The consent "${id}" was not accepted in the words that the shop has now.`,
+    ),
   ];
 }

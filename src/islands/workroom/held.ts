@@ -1,6 +1,7 @@
 /** An order that is open, as the page holds it in memory, and what the shop answers to it now. */
 
 import type { Slots } from '../../catalogue/words.ts';
+import { consentsOpen } from '../../workroom/consented.ts';
 import { type Job, jobOf, shownNumber, wearers } from '../../workroom/job.ts';
 import { type OpenedJob, openJob, type WorkroomOffer } from '../../workroom/openJob.ts';
 import { type Verification, verify } from '../../workroom/verify.ts';
@@ -56,16 +57,13 @@ export function holdOrder(read: ReadFile, holding: Holding): Held {
 
 function provenance({ order, sealed }: ReadFile, { offer, version, t }: Holding): string[] {
   const { shop } = offer;
-  const changed = shop.order.consents.filter(
-    ({ id, text }) => !order.consents.some((one) => one.id === id && one.text === text),
-  );
   return [
     ...(order.shop.address === shop.address
       ? []
       : [t('from.otherShop', { name: order.shop.name, address: order.shop.address })]),
     ...(sealed ? [] : [t('from.open')]),
     ...(order.shop.version === version ? [] : [t('from.version')]),
-    ...changed.map(({ id }) => t('from.consent', { id })),
+    ...consentsOpen(order, shop).map((id) => t('from.consent', { id })),
   ];
 }
 
