@@ -102,6 +102,7 @@ export function asOrdered(name: PairName, plus = false): Readonly<Record<string,
 
 /** Types a pair's measurements at once and ticks its alignment. */
 export async function inspect(page: Page, typed: Readonly<Record<string, string>>): Promise<void> {
+  await page.locator('#wr-0-by').waitFor();
   await page.evaluate(
     (entries) => {
       const write = (element: Element | null, value: string) => {

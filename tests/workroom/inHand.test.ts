@@ -7,6 +7,7 @@ import {
   countByState,
   daysBetween,
   lateJobs,
+  laterRecord,
   nextState,
   receivedJob,
   remake,
@@ -30,6 +31,14 @@ describe('days', () => {
       }),
     );
     expect(() => daysBetween('2026-02-29', '2026-03-01')).toThrow('"2026-02-29" is not a date');
+  });
+});
+
+describe('of two records of a job', () => {
+  it('the one with more in it is the later one, whichever comes first', () => {
+    const first = job('1');
+    const later = remake(first, { ...why, reason: 'coating' }, 'R');
+    expect([laterRecord(first, later), laterRecord(later, first)]).toEqual([later, later]);
   });
 });
 
