@@ -44,6 +44,20 @@ it('opens home without an error, a refusal by the security policy or a request t
   await page.close();
 });
 
+it('folds parts of a frame away on a telephone, and opens each when its box is ticked', async () => {
+  const page = await browser.newPage({ viewport: { width: 390, height: 800 } });
+  await page.goto(`${server.origin}/frames/ruff/`);
+  const parts = page.locator('section:has(> .fold)');
+  expect(await parts.count()).toBeGreaterThan(3);
+  for (const part of await parts.all()) {
+    const last = part.locator('> :last-child');
+    expect(await last.isVisible()).toBe(false);
+    await part.locator('> .fold > input').check();
+    expect(await last.isVisible()).toBe(true);
+  }
+  await page.close();
+});
+
 it('builds valid HTML on every page', async () => {
   const validator = new HtmlValidate({
     extends: ['html-validate:recommended'],

@@ -206,6 +206,38 @@ describe('the worksheet', () => {
     await page.close();
   });
 
+  it.each([
+    [320, ''],
+    [320, '/fr'],
+    [390, '/fr'],
+  ])('keeps prices whole and clear of the names of options at %d px%s', async (width, language) => {
+    const { page, typeAll } = await open('ruff', { viewport: { width, height: 800 } });
+    if (language !== '') await page.goto(`${server.origin}${language}/frames/ruff/`);
+    await untilAlive(page);
+    await typeAll({ 'right.sphere': '-4.25', 'left.sphere': '-4.25', 'pd.right': '31', 'pd.left': '31' });
+    await page.locator('td.ws-col-thickest').first().waitFor();
+    const hidden = await page.evaluate(() =>
+      [...document.querySelectorAll('.ws-trade tbody')].flatMap((row) => {
+        const [name, price] = ['.ws-pick', 'td.ws-col-price'].map((one) => row.querySelector(one));
+        if (!name || !price || price.getClientRects().length === 0) return [];
+        const words = document.createRange();
+        words.selectNodeContents(name);
+        const figures = document.createRange();
+        figures.selectNodeContents(price);
+        const sheet = row.closest('.ws-scroll')?.getBoundingClientRect().right ?? 0;
+        const clash = [...words.getClientRects()].some((a) =>
+          [...figures.getClientRects()].some(
+            (b) => a.right > b.left && b.right > a.left && a.bottom > b.top && b.bottom > a.top,
+          ),
+        );
+        const cut = figures.getBoundingClientRect().right > sheet + 1;
+        return clash || cut ? [row.textContent] : [];
+      }),
+    );
+    expect(hidden).toEqual([]);
+    await page.close();
+  });
+
   it('shows the whole ticket from a bar at the foot of a telephone', async () => {
     const { page, typeAll } = await open('sanderling', { viewport: { width: 390, height: 844 } });
     await typeAll({ 'right.sphere': '-2', 'left.sphere': '-2', 'pd.right': '31', 'pd.left': '31' });
