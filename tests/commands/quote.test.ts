@@ -12,7 +12,7 @@ const run = (args: readonly string[], input = '') => {
 describe('quote in the terminal', () => {
   it('exits with 0 for what can be made and 2 for what is refused, and prints JSON either way', () => {
     const made = run(['tests/fixtures/requests/distance.json']);
-    expect([made.status, made.json.verdict]).toEqual([0, 'care']);
+    expect([made.status, made.json.verdict]).toEqual([0, 'makeable']);
     const refused = run(['tests/fixtures/requests/long-corridor.json']);
     expect([refused.status, refused.json.verdict]).toEqual([2, 'refused']);
   });

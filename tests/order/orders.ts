@@ -25,8 +25,8 @@ export const request: QuoteRequest = {
       colourway: 'wet-slate',
       wearer: 'adult',
       prescription: {
-        right: { sphere: -3.25, cylinder: -0.75, axis: 170 },
-        left: { sphere: -2.75 },
+        right: { sphere: -6.25, cylinder: -0.75, axis: 170 },
+        left: { sphere: -5.75 },
         vertexDistance: 12,
         issued: '2026-06-01',
       },
@@ -58,7 +58,7 @@ export const pairsOf = (asked: QuoteRequest, answer: Answer): OrderPair[] =>
   asked.pairs.map(({ prescription }, at) => ({
     wearer: 'Ada Marsh',
     prescription: prescription && {
-      written: 'OD -3.25 -0.75 x 170\nOS -2.75',
+      written: 'OD -6.25 -0.75 x 170\nOS -5.75',
       prescriber: { name: 'Dr Wren', place: 'Merriwick, Maine' },
       attachments: [],
     },

@@ -305,7 +305,7 @@ describe('an order that was tampered with', () => {
       `"notes":${'['.repeat(50_000)}${']'.repeat(50_000)}`,
     );
     expect(await told(bytesOf(deep))).toContain('nests deeper than 16 levels');
-    const huge = JSON.stringify(order).replace('"sphere":-3.25', '"sphere":1e999');
+    const huge = JSON.stringify(order).replace('"sphere":-6.25', '"sphere":1e999');
     expect(await told(bytesOf(huge))).toContain('request.pairs.0.prescription.right.sphere: expected');
   });
 

@@ -106,7 +106,7 @@ describe('what has to be asked', () => {
   });
 
   it('is every caution that nobody confirmed', () => {
-    const job = jobOfPairs('single');
+    const job = jobOfPairs('sun');
     const bare = changed(job, { pairs: [{ ...told, confirmed: [] }] });
     const cautions = job.order.shown.pairs[0]?.findings.filter(({ level }) => level === 'caution') ?? [];
     expect(cautions.length).toBeGreaterThan(0);

@@ -52,7 +52,7 @@ describe('an order page', () => {
   });
 
   it('makes nothing while anything is missing, and says where each thing belongs', async () => {
-    const entries = { ...MYOPE, 'right.cylinder': '-0.75', 'right.axis': '170' };
+    const entries = { ...MYOPE, 'right.sphere': '-6.25', 'left.sphere': '-6.00' };
     const { stores, told } = await opened({ basket: basketOf(['sanderling', entries]) });
     await stores.send('save');
     expect([stores.state.get().code, told.saved]).toEqual(['open', []]);
