@@ -1,5 +1,7 @@
 /** Where heights are measured on this frame: the lowest point of the lenses, and each pupil above it. On demand. */
+
 import { useStore } from '@nanostores/preact';
+import { writeDigits } from '../../catalogue/words.ts';
 import { frameShape } from '../../components/drawing/frameDrawing.ts';
 import { num } from '../../components/drawing/svgPath.ts';
 import { type HeightMark, heightMarks } from '../../configurator/entry/heightMarks.ts';
@@ -26,7 +28,7 @@ export function Heights() {
   const level = size.bMm / 2;
   const half = shape.halfWidthMm + 4;
   const top = shape.halfHeightMm + 4;
-  const mm = (value: number) => `${Number(value.toFixed(1))} ${t('unit.mm')}`;
+  const mm = (value: number) => writeDigits(data.words, `${Number(value.toFixed(1))} ${t('unit.mm')}`);
   const told = marks.map(({ eye, heightMm, given }) =>
     t(`entry.heights.${given ? 'eyeGiven' : 'eyeOpen'}`, {
       eye: t(eye),

@@ -1,5 +1,7 @@
 /** The shopper's own frame from the front, to scale, with its measurements. Loaded once they are there. */
+
 import { useStore } from '@nanostores/preact';
+import { writeDigits } from '../../catalogue/words.ts';
 import { dimensions } from '../../components/drawing/dimension.ts';
 import { frameShape } from '../../components/drawing/frameDrawing.ts';
 import { num } from '../../components/drawing/svgPath.ts';
@@ -9,7 +11,7 @@ import { PlainFront } from './PlainFront.tsx';
 import { useSize } from './useSize.ts';
 
 export function OwnDrawing() {
-  const { t, entries } = useSheet();
+  const { t, data, entries } = useSheet();
   const size = useSize();
   const now = useStore(entries);
   if (size === null) return null;
@@ -17,7 +19,7 @@ export function OwnDrawing() {
   const top = -(shape.halfHeightMm + 15);
   const height = 2 * shape.halfHeightMm + 28;
   const half = shape.halfWidthMm + 12;
-  const mm = (value: number) => `${Number(value.toFixed(2))} ${t('unit.mm')}`;
+  const mm = (value: number) => writeDigits(data.words, `${Number(value.toFixed(2))} ${t('unit.mm')}`);
   return (
     <svg
       class="en-drawing"

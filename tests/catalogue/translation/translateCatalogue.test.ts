@@ -83,13 +83,7 @@ describe('the shop in another language', () => {
   });
 
   it.each([
-    [
-      'a text less',
-      '  kelp: Varech',
-      '{ kelp: Varech, slate: Ardoise }',
-      '{ kelp: Varech }',
-      'not-translated',
-    ],
+    ['a text less', '{ kelp: Varech, slate: Ardoise }', '{ kelp: Varech }', 'not-translated'],
     ['a colour that is gone', 'slate: Ardoise', 'slate: Ardoise, rust: Rouille', 'translation-left-over'],
     ['a list of another length', '[Étui, Chiffon]', '[Étui]', 'translation-left-over'],
   ])('is told of %s, with its place, and is still built', (_, passage, by, code) => {
