@@ -20,9 +20,11 @@ interface Props {
   readonly stores: Stores;
   /** In the place of the choice of size and colourway. */
   readonly front?: ComponentChild;
+  /** In the place of the form's other parts: they are alike on many pages, and a build renders them once. */
+  readonly others?: ComponentChild;
 }
 
-export function Worksheet({ stores, front }: Props) {
+export function Worksheet({ stores, front, others }: Props) {
   const { t } = stores;
   const toTicket = (event: Event) => {
     event.preventDefault();
@@ -36,21 +38,30 @@ export function Worksheet({ stores, front }: Props) {
           <h3 id="ws-frame">{t('frame.legend')}</h3>
           {front ?? <FrameChoice />}
         </section>
-        <People />
-        <Prescription />
-        <Measures />
-        <Show />
-        {REPORTED_KINDS.map((kind) => (
-          <OptionList key={kind} kind={kind} />
-        ))}
-        <Terms />
-        <Keeping />
+        {others ?? <OtherParts />}
         <button type="submit" class="ws-button ws-go">
           {t('ticket.go')}
         </button>
       </form>
       <Ticket />
     </Sheet.Provider>
+  );
+}
+
+/** All parts of the form but the first. */
+export function OtherParts() {
+  return (
+    <>
+      <People />
+      <Prescription />
+      <Measures />
+      <Show />
+      {REPORTED_KINDS.map((kind) => (
+        <OptionList key={kind} kind={kind} />
+      ))}
+      <Terms />
+      <Keeping />
+    </>
   );
 }
 
