@@ -5,7 +5,12 @@
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Frame } from '../catalogue/frame.ts';
 import type { PairAnswer, Reply } from '../quote/answer.ts';
-import { type OptionReport, optionReports, REPORTED_CHOICES, type ReportedChoice } from '../quote/options.ts';
+import {
+  type OptionReport,
+  optionReporter,
+  REPORTED_CHOICES,
+  type ReportedChoice,
+} from '../quote/options.ts';
 import { quote } from '../quote/quote.ts';
 import type { QuoteRequest } from '../quote/request.ts';
 import type { DrawingsView } from '../quote/view/drawings.ts';
@@ -86,13 +91,15 @@ export function answerer(offer: Offer, tell: (told: Told) => void, { frames, qui
     tell({ serial, kind: 'reply', reply });
     await draw();
     await rest(quietMs);
+    if (latest !== serial) return;
+    const reportOn = optionReporter(offer, request, 0);
     for (const kind of REPORTED_CHOICES) {
-      if (latest !== serial) return;
-      tell({ serial, kind, reports: optionReports(offer, request, 0, kind) });
+      tell({ serial, kind, reports: reportOn(kind) });
       // Lets a newer request in.
       await rest(0);
+      if (latest !== serial) return;
     }
-    if (latest === serial && isAdvisable(reply)) await advise(serial, request);
+    if (isAdvisable(reply)) await advise(serial, request);
   }
 
   return {

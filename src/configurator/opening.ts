@@ -2,7 +2,12 @@
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Frame } from '../catalogue/frame.ts';
 import type { Answer } from '../quote/answer.ts';
-import { type OptionReport, optionReports, REPORTED_CHOICES, type ReportedChoice } from '../quote/options.ts';
+import {
+  type OptionReport,
+  optionReporter,
+  REPORTED_CHOICES,
+  type ReportedChoice,
+} from '../quote/options.ts';
 import { quote } from '../quote/quote.ts';
 import { readEntries } from './readEntries.ts';
 
@@ -16,15 +21,18 @@ export interface Opening {
 }
 
 /** Answer and reports for an untouched worksheet of a frame. Throws when the shop itself makes the request faulty. */
-export function openingOf(offer: Offer, frame: Frame, date: string): Opening {
+export function openingOf(shop: Offer, frame: Frame, date: string): Opening {
+  // Each package looks its frame up, which among thousands takes longer than to judge it.
+  const offer = { ...shop, frames: [frame] };
   const { request } = readEntries({}, { frame, data: offer, date });
   const reply = quote(offer, request);
   if (!reply.ok)
     throw new Error(
       `The untouched worksheet of "${frame.id}" has no answer: ${JSON.stringify(reply.faults)}`,
     );
+  const reportOn = optionReporter(offer, request, 0);
   const reports = Object.fromEntries(
-    REPORTED_CHOICES.map((kind) => [kind, optionReports(offer, request, 0, kind)]),
+    REPORTED_CHOICES.map((kind) => [kind, reportOn(kind)]),
   ) as unknown as Reports;
   return { date, answer: reply.answer, reports };
 }

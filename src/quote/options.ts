@@ -36,36 +36,60 @@ export interface OptionReport {
 }
 
 /** Reports on every option of one kind for the pair at `at`, in the shop's order. */
-export function optionReports(
+export const optionReports = (
   offer: Offer,
   request: QuoteRequest,
   at: number,
   kind: ReportedChoice,
-): readonly OptionReport[] {
+): readonly OptionReport[] => optionReporter(offer, request, at)(kind);
+
+/** The same for one kind after another: a package that is among the options of several is judged once. */
+export function optionReporter(
+  offer: Offer,
+  request: QuoteRequest,
+  at: number,
+): (kind: ReportedChoice) => readonly OptionReport[] {
   const present = request.pairs[at];
-  if (present === undefined) return [];
-  const judged = optionsOf(offer, kind).map((id) => ({
-    id,
-    pair: swapped(offer, request, present, kind, id),
-  }));
-  const shared = sharedFindings(judged.map(({ pair }) => pair));
+  if (present === undefined) return () => [];
+  const judge = judgeOnce(offer, request.date, present);
   const total = orderTotal(offer, request, at);
   const price = (pair: JudgedPair | null) => pair && total(pair.resolved.shopFrame, pair.situation);
   const sharpDeg = sharpFinder();
-  const presentMinor = price(judgePair(offer, request.date, present, '', []));
-  return judged.map(({ id, pair }) => {
-    const findings = (pair?.answer.findings ?? []).filter((finding) => !shared.has(keyOf(finding)));
-    const totalMinor = price(pair);
-    return {
+  const presentMinor = price(judge(present.lenses));
+  return (kind) => {
+    const judged = optionsOf(offer, kind).map((id) => ({
       id,
-      chosen: (present.lenses[kind] ?? (kind === 'blank' ? 'auto' : null)) === id,
-      verdict: verdictOf(findings),
-      findings,
-      ...figuresOf(pair && tradeOffOf(pair.situation, sharpDeg)),
-      excludes: pair === null || kind === 'blank' ? [] : excludedBy(pair.situation, kind),
-      differenceMinor: totalMinor === null || presentMinor === null ? null : totalMinor - presentMinor,
-    };
-  });
+      pair: judge({ ...present.lenses, [kind]: id }),
+    }));
+    const shared = sharedFindings(judged.map(({ pair }) => pair));
+    return judged.map(({ id, pair }) => {
+      const findings = (pair?.answer.findings ?? []).filter((finding) => !shared.has(keyOf(finding)));
+      const totalMinor = price(pair);
+      return {
+        id,
+        chosen: (present.lenses[kind] ?? (kind === 'blank' ? 'auto' : null)) === id,
+        verdict: verdictOf(findings),
+        findings,
+        ...figuresOf(pair && tradeOffOf(pair.situation, sharpDeg)),
+        excludes: pair === null || kind === 'blank' ? [] : excludedBy(pair.situation, kind),
+        differenceMinor: totalMinor === null || presentMinor === null ? null : totalMinor - presentMinor,
+      };
+    });
+  };
+}
+
+/** The pair judged with other lenses in it, each of them once. */
+function judgeOnce(offer: Offer, date: string, present: PairRequest) {
+  const known = new Map<string, JudgedPair | null>();
+  return (lenses: LensesRequest): JudgedPair | null => {
+    const { use, design, material, tint, coating, blank = 'auto' } = lenses;
+    const key = JSON.stringify([use, design, material, tint, coating, blank]);
+    const found = known.get(key);
+    if (found !== undefined) return found;
+    const judged = judgePair(offer, date, { ...present, lenses }, '', []);
+    known.set(key, judged);
+    return judged;
+  };
 }
 
 function optionsOf(offer: Offer, kind: ReportedChoice): readonly string[] {
@@ -77,17 +101,6 @@ function optionsOf(offer: Offer, kind: ReportedChoice): readonly string[] {
     coating: offer.coatings,
   };
   return lists[kind].map(({ id }) => id);
-}
-
-function swapped(
-  offer: Offer,
-  request: QuoteRequest,
-  present: PairRequest,
-  kind: ReportedChoice,
-  id: string,
-): JudgedPair | null {
-  const lenses: LensesRequest = { ...present.lenses, [kind]: id };
-  return judgePair(offer, request.date, { ...present, lenses }, '', []);
 }
 
 /** What every option of a kind meets alike says nothing about any one of them. */

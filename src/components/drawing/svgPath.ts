@@ -50,18 +50,18 @@ function tangent(contour: Contour, i: number, closed: boolean): PointMm {
   return { xMm: (b.xMm - a.xMm) / (after - before), yMm: (b.yMm - a.yMm) / (after - before) };
 }
 
-function miss(contour: Contour, i: number, stride: number, curve: Cubic): number {
-  let most = 0;
+/** Whether the curve leaves a point between its ends by more than the tolerance: a whole shop asks this often. */
+function misses(contour: Contour, i: number, stride: number, { from, c1, c2, to }: Cubic): boolean {
   for (let k = 1; k < stride; k++) {
     const t = k / stride;
     const u = 1 - t;
     const [a, b, c, d] = [u * u * u, 3 * u * u * t, 3 * u * t * t, t * t * t];
     const p = at(contour, i + k);
-    const x = a * curve.from.xMm + b * curve.c1.xMm + c * curve.c2.xMm + d * curve.to.xMm;
-    const y = a * curve.from.yMm + b * curve.c1.yMm + c * curve.c2.yMm + d * curve.to.yMm;
-    most = Math.max(most, Math.hypot(p.xMm - x, p.yMm - y));
+    const x = a * from.xMm + b * c1.xMm + c * c2.xMm + d * to.xMm;
+    const y = a * from.yMm + b * c1.yMm + c * c2.yMm + d * to.yMm;
+    if (Math.hypot(p.xMm - x, p.yMm - y) > TOLERANCE_MM) return true;
   }
-  return most;
+  return false;
 }
 
 function curves(contour: Contour, steps: number, closed: boolean): string {
@@ -69,7 +69,7 @@ function curves(contour: Contour, steps: number, closed: boolean): string {
   for (let i = 0; i < steps; ) {
     let stride = Math.min(24, steps - i);
     let curve = cubic(contour, i, stride, closed);
-    while (stride > 1 && miss(contour, i, stride, curve) > TOLERANCE_MM) {
+    while (stride > 1 && misses(contour, i, stride, curve)) {
       stride = Math.max(1, Math.floor(stride * 0.75));
       curve = cubic(contour, i, stride, closed);
     }
