@@ -48,6 +48,7 @@ import { uncoatedHighIndex } from './uncoatedHighIndex.ts';
 import { useNotServed } from './useNotServed.ts';
 import { vertexDistance } from './vertexDistance.ts';
 import { verticalImbalance } from './verticalImbalance.ts';
+import { whoMeasured } from './whoMeasured.ts';
 
 export const RULES: readonly Rule[] = [
   prescriptionIncomplete,
@@ -93,6 +94,7 @@ export const RULES: readonly Rule[] = [
   singleVisionWithAdd,
   notForDriving,
   stairs,
+  whoMeasured,
   heightAssumed,
   pdHalved,
   pdSensitivity,
