@@ -1,7 +1,8 @@
 /**
  * The nearest change in this shop that clears a finding: computed, never guessed. Every single change is judged, the
  * smallest kind of change first and within a kind the cheapest; one is taken when the finding is gone and no rule
- * stops what it did not stop before.
+ * stops what it did not stop before. One after which the pair can be made goes before one after which it is still
+ * refused, which says so.
  */
 import type { Offer } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
@@ -50,16 +51,27 @@ export function remediesFor(
   };
   return findings.map((finding, index) => {
     if (!wanted[index]) return null;
+    let clearing: Candidate | null = null;
     for (const kind of CHANGE_KINDS) {
-      const found = ofKind(kind).find(
+      const able = ofKind(kind).filter(
         ({ outcomes, situation }) =>
           clears(outcomes, finding) && (finding.level === 'stop' || sameHold(situation, present.situation)),
       );
-      if (found) return worded(offer, pair, present.situation, found);
+      const whole = able.find(({ outcomes }) => refusals(outcomes).length === 0);
+      if (whole) return worded(offer, pair, present.situation, whole);
+      clearing ??= able[0] ?? null;
     }
-    return null;
+    return clearing && worded(offer, pair, present.situation, clearing);
   });
 }
+
+/** Rules that wait for an entry: they refuse nothing that could be chosen. */
+const ASKING = new Set(['prescription-incomplete', 'measurement-missing']);
+
+/** Rules that still stop a package once all is entered. */
+const refusals = (outcomes: readonly RuleOutcome[]): readonly string[] => [
+  ...new Set(outcomes.filter((one) => isStop(one) && !ASKING.has(one.rule)).map(({ rule }) => rule)),
+];
 
 const CHOICES = new Set(RULES.filter(({ clearedBy }) => clearedBy === 'choice').map(({ id }) => id));
 
@@ -105,17 +117,20 @@ function worded(
   offer: Offer,
   pair: PairRequest,
   before: Situation,
-  { change, situation }: Candidate,
+  { change, situation, outcomes }: Candidate,
 ): Remedy {
+  const { words } = offer;
   const name = changeName(offer, pair, change);
+  const still = refusals(outcomes).map((rule) => say(words, `rule.${rule}.title`));
+  const text =
+    still.length > 0
+      ? say(words, 'remedy.partly', { name, reasons: still.join('; ') })
+      : say(words, `remedy.${change.kind}${change.kind === 'blank' ? `-${change.value}` : ''}`, { name });
   const [fromMm, toMm] = [thickestMm(before), thickestMm(situation)];
-  const text = say(offer.words, `remedy.${change.kind}${change.kind === 'blank' ? `-${change.value}` : ''}`, {
-    name,
-  });
   const figures =
     fromMm === null || toMm === null || fromMm === toMm
       ? ''
-      : ` ${say(offer.words, 'remedy.thickest', { fromMm, toMm })}`;
+      : ` ${say(words, 'remedy.thickest', { fromMm, toMm })}`;
   return { change, message: `${text}${figures}` };
 }
 
