@@ -13,13 +13,12 @@ type Changes = readonly PackageChange[];
 
 /** What changes are told by, in the shop's words. */
 function useNames(): (changes: Changes) => string {
-  const { t, data, frame, read, advice } = useSheet();
+  const { data, frame, read, advice } = useSheet();
   return (changes) => {
     const [pair] = read.get().request.pairs;
     const { models } = advice.get();
     return changes
       .map((change) => {
-        if (change.kind === 'blank') return t(`option.blank.${change.value}`);
         if (change.kind === 'frame') return `${models[change.value] ?? change.value} ${change.size ?? ''}`;
         return pair ? changeName({ ...data, frames: [frame] }, pair, change) : change.value;
       })

@@ -1,14 +1,15 @@
 /**
  * From the present package, the best packages of the same frame that can be made: thinnest, lightest, widest in
  * sharp-view angle, least reflecting, cheapest. The tint stays, and the kind of design: a reader is not offered
- * distance lenses because they are thin. Every package of the frame is looked at; none is guessed.
+ * distance lenses because they are thin. Every package of the frame is looked at, ready-made and made to order; none
+ * is guessed. Of packages that are as good as each other the one with the fewest and smallest changes is offered.
  */
 import type { Offer } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
 import { reflectedPercent } from '../rules/lensLight.ts';
 import { round1, round2 } from '../rules/round.ts';
 import type { Alternative } from './answer.ts';
-import { changeName, type PackageChange } from './change.ts';
+import { CHANGE_KINDS, changeName, type PackageChange } from './change.ts';
 import type { PairRequest, QuoteRequest } from './request.ts';
 import { sharpAngles } from './sharpAngle.ts';
 import { type Package, packagesOf } from './space.ts';
@@ -19,6 +20,24 @@ export type AlternativeAim = (typeof ALTERNATIVE_AIMS)[number];
 /** What a package is compared by; less is better, null: cannot be said. */
 type Measure = (one: Package) => number | null;
 
+/**
+ * Gains below which nothing is offered, in the unit of the aim: a tenth of a millimetre at an edge or of a degree of
+ * gaze is below what a wearer notices and a bench holds, and money below one major unit pays for no second thought.
+ */
+const leastGain = ({ shop }: Offer): Readonly<Record<AlternativeAim, number>> => ({
+  thinnest: 0.2,
+  lightest: 1,
+  widest: 1,
+  'least-reflecting': 0.5,
+  cheapest: 10 ** shop.currencyDigits,
+});
+
+/** A package with the blanks it was computed for; null: those that were asked for. */
+interface Candidate {
+  readonly one: Package;
+  readonly blank: 'stock' | 'surfaced' | null;
+}
+
 /** The best packages by each aim, with what changes and by how much; an aim that the present one meets is left out. */
 export function alternativesTo(offer: Offer, request: QuoteRequest, at: number): readonly Alternative[] {
   const pair = request.pairs[at];
@@ -27,14 +46,24 @@ export function alternativesTo(offer: Offer, request: QuoteRequest, at: number):
   const present = packages.find((one) => isPresent(one, pair));
   if (present === undefined) return [];
   const { design } = present.situation;
-  const able = packages.filter(
-    (one) =>
+  const able = [...packages.map((one) => ({ one, blank: null })), ...otherBlanks(offer, request, at)].filter(
+    ({ one }) =>
       one.verdict !== 'refused' && one.tint === present.tint && one.situation.design.kind === design.kind,
   );
   return ALTERNATIVE_AIMS.flatMap((aim) => {
-    const among = aim === 'widest' ? able.filter((one) => one.design === present.design) : able;
+    const among = aim === 'widest' ? able.filter(({ one }) => one.design === present.design) : able;
     return bestBy(offer, pair, present, among, aim) ?? [];
   });
+}
+
+/** The same packages from the blanks that were not asked for. `auto` takes stock wherever stock serves. */
+function otherBlanks(offer: Offer, request: QuoteRequest, at: number): readonly Candidate[] {
+  const asked = request.pairs[at]?.lenses.blank ?? 'auto';
+  const blank = asked === 'surfaced' ? 'stock' : 'surfaced';
+  const pairs = request.pairs.map((pair, index) =>
+    index === at ? { ...pair, lenses: { ...pair.lenses, blank } as const } : pair,
+  );
+  return packagesOf(offer, { ...request, pairs }, at).map((one) => ({ one, blank }));
 }
 
 /** A package without a tint or coating is that with the shop's clear ones. */
@@ -48,22 +77,32 @@ function bestBy(
   offer: Offer,
   pair: PairRequest,
   present: Package,
-  among: readonly Package[],
+  among: readonly Candidate[],
   aim: AlternativeAim,
 ): Alternative | null {
   const measure = aim === 'widest' ? keptByLens(MEASURES[aim]) : MEASURES[aim];
   const from = measure(present);
-  const best = among
-    .map((one) => ({ one, value: measure(one) }))
-    .filter(({ value }) => value !== null)
+  if (from === null) return null;
+  const least = leastGain(offer)[aim];
+  const gaining = among.flatMap((candidate) => {
+    const value = measure(candidate.one);
+    // The figures carry two decimals: without a margin 0.2 mm would now and then fall short of itself.
+    return value === null || from - value < least - 1e-6
+      ? []
+      : [{ one: candidate.one, value, changes: changesBetween(present, candidate) }];
+  });
+  const most = Math.min(...gaining.map(({ value }) => value));
+  const [best] = gaining
+    .filter(({ value }) => value - most < least)
     .sort(
       (a, b) =>
-        (a.value ?? 0) - (b.value ?? 0) ||
-        changesBetween(present, a.one).length - changesBetween(present, b.one).length ||
+        a.changes.length - b.changes.length ||
+        largestOf(a.changes) - largestOf(b.changes) ||
+        a.value - b.value ||
         (a.one.totalMinor ?? 0) - (b.one.totalMinor ?? 0),
-    )[0];
-  if (best === undefined || from === null || best.value === null || best.value >= from) return null;
-  const changes = changesBetween(present, best.one);
+    );
+  if (best === undefined) return null;
+  const { changes } = best;
   const [was, is] = [Math.abs(from), Math.abs(best.value)];
   return {
     aim,
@@ -108,8 +147,14 @@ const MEASURES: Readonly<Record<AlternativeAim, Measure>> = {
   cheapest: ({ totalMinor }) => totalMinor,
 };
 
-function changesBetween(present: Package, other: Package): readonly PackageChange[] {
-  return (['design', 'material', 'coating', 'tint'] as const).flatMap((kind) =>
-    present[kind] === other[kind] ? [] : [{ kind, value: other[kind] }],
+function changesBetween(present: Package, { one, blank }: Candidate): readonly PackageChange[] {
+  const blanks = blank === null ? [] : [{ kind: 'blank' as const, value: blank }];
+  const options = (['design', 'material', 'coating', 'tint'] as const).flatMap((kind) =>
+    present[kind] === one[kind] ? [] : [{ kind, value: one[kind] }],
   );
+  return [...blanks, ...options];
 }
+
+/** How large the largest change is for a wearer. */
+const largestOf = (changes: readonly PackageChange[]) =>
+  Math.max(...changes.map(({ kind }) => CHANGE_KINDS.indexOf(kind)));

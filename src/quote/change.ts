@@ -1,6 +1,7 @@
 /** Changes to a package by what the shop has: the steps of a remedy, an alternative, a way out. */
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Frame } from '../catalogue/frame.ts';
+import { say } from '../catalogue/words.ts';
 import type { PairRequest } from './request.ts';
 
 /** From the smallest change for a wearer to the largest. */
@@ -110,6 +111,8 @@ export function changeName(offer: Offer, pair: PairRequest, { kind, value, size 
       return frame?.colourways.find(({ code }) => code === value)?.name ?? value;
     case 'frame':
       return `${frame?.model ?? value} ${size ?? ''}`.trim();
+    case 'blank':
+      return say(offer.words, `worksheet.option.blank.${value}`);
     default:
       return value;
   }
