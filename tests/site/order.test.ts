@@ -167,6 +167,26 @@ describe('an order', () => {
 });
 
 describe('what is typed', () => {
+  it.each([
+    ['at once', 1, 0],
+    ['at 5 ms a key', 1, 5],
+    ['at 5 ms a key on a device six times slower', 6, 5],
+  ] as const)('keeps every letter that comes %s', async (_, rate, delay) => {
+    const { page } = await openOrder(browser, server.origin, ONE);
+    const device = await page.context().newCDPSession(page);
+    await device.send('Emulation.setCPUThrottlingRate', { rate });
+    const texts = {
+      '#or-name': 'Mia Doe',
+      '#or-address': '4 Tide St\nPortland',
+      '#or-email': 'mia@mail.example',
+    };
+    for (const [field, text] of Object.entries(texts))
+      await page.locator(field).pressSequentially(text, { delay });
+    const found = Object.keys(texts).map((field) => page.locator(field).inputValue());
+    expect(await Promise.all(found)).toEqual(Object.values(texts));
+    await page.context().close();
+  });
+
   it('is shown as text, asked about before it is lost, kept once ticked, and forgotten', async () => {
     const { page, faults } = await openOrder(browser, server.origin, ONE);
     const fields = page.locator('.or-form :is(input[type="text"], textarea)');

@@ -13,7 +13,7 @@ import { openItems } from './openItems.ts';
 import { orderedPairs } from './orderedPairs.ts';
 import type { OrderingShop } from './orderParts.ts';
 import { snapshotOf } from './snapshot.ts';
-import { typedFaults } from './typedFaults.ts';
+import { type TypedFault, typedFaults } from './typedFaults.ts';
 
 export interface OrderSource extends BasketSource, FormSource {
   readonly shop: OrderingShop & Pick<Shop, 'contact'>;
@@ -28,6 +28,7 @@ export interface SendState {
   readonly status: number;
 }
 
+const NO_FAULTS: readonly TypedFault[] = [];
 const told = (code: SendState['code']): SendState => ({ code, status: 0 });
 const isGone = (code: SendState['code']): code is Gone['how'] =>
   code === 'saved' || code === 'mailed' || code === 'shared' || code === 'posted';
@@ -51,7 +52,9 @@ export function createOrder(source: OrderSource) {
   const faults = computed([basket.answered, typed], (answered, now) => {
     const pairs = answered === null ? [] : orderedPairs(answered);
     const prescribed = pairs.map(({ id, request }) => ({ id, prescribed: request.prescription !== null }));
-    return typedFaults(parts, now, prescribed);
+    const found = typedFaults(parts, now, prescribed);
+    // The same empty list each time, so that no field is drawn again while all is well.
+    return found.length === 0 ? NO_FAULTS : found;
   });
   const open = computed([basket.answered, draft, faults], (answered, now, wrong) => {
     if (answered === null) return [];

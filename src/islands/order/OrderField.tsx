@@ -19,10 +19,8 @@ interface Props {
 
 export function OrderField({ name, label, note, type = 'text', autocomplete, rows, digits = false }: Props) {
   const { stores } = useOrdering();
-  const value = textIn(useStore(stores.form.typed, { keys: [name] }), name);
   const shared = {
     name,
-    value,
     autocomplete: autocomplete ?? 'off',
     onInput: ({ currentTarget }: { readonly currentTarget: { readonly value: string } }) =>
       stores.form.enter(name, currentTarget.value),
@@ -42,6 +40,7 @@ export function OrderField({ name, label, note, type = 'text', autocomplete, row
 
 interface ToldProps {
   readonly id: string;
+  readonly value: string;
   readonly 'aria-describedby': string;
   readonly 'aria-invalid': 'true' | undefined;
   readonly onBlur: () => void;
@@ -53,12 +52,19 @@ interface LabelledProps {
   readonly note?: string | undefined;
   /** What is wrong with it besides what the form finds. */
   readonly fault?: string | undefined;
+  /** What stands in it now, where the form does not hold it. */
+  readonly read?: () => string;
+  /**
+   * Takes the value from here alone: this is also drawn again by itself, and a value from around it would then be an
+   * older one, written over what was typed since.
+   */
   readonly children: (told: ToldProps) => ComponentChildren;
 }
 
 /** A label above what is entered, and below it what is to be said of it. */
-export function Labelled({ name, label, note, fault, children }: LabelledProps) {
+export function Labelled({ name, label, note, fault, read, children }: LabelledProps) {
   const { stores, o } = useOrdering();
+  const typed = useStore(stores.form.typed, { keys: [name] });
   const [left, setLeft] = useState(textIn(stores.form.typed.get(), name) !== '');
   const wrong = useStore(stores.faults).find(({ field }) => field === name);
   const found = wrong === undefined ? fault : o(`fault.${wrong.code}`, wrong.slots);
@@ -69,6 +75,7 @@ export function Labelled({ name, label, note, fault, children }: LabelledProps) 
       <label for={id}>{label}</label>
       {children({
         id,
+        value: read === undefined ? textIn(typed, name) : read(),
         'aria-describedby': `${id}-told`,
         'aria-invalid': told === undefined ? undefined : 'true',
         onBlur: () => setLeft(true),

@@ -1,10 +1,9 @@
 /** One pair of the order: what it is, the prescription as read and on paper, who measured, what is to be confirmed. */
-import { useStore } from '@nanostores/preact';
 import { pagePath } from '../../configurator/keeping/pagePath.ts';
 import { MEASURED_BY } from '../../configurator/order/draftOf.ts';
 import { pairPart } from '../../configurator/order/openItems.ts';
 import { cautionsOf, isMeasured, type OrderedPair } from '../../configurator/order/orderedPairs.ts';
-import { cautionField, ofPair, textIn } from '../../configurator/order/typed.ts';
+import { cautionField, ofPair } from '../../configurator/order/typed.ts';
 import { PairNamesTold } from '../keeping/PairNamesTold.tsx';
 import { VerdictTold } from '../keeping/StandingTold.tsx';
 import { useLater } from '../useLater.ts';
@@ -86,14 +85,12 @@ function Measuring({ id }: { readonly id: number }) {
 function MeasuredBy({ id }: { readonly id: number }) {
   const { stores, o } = useOrdering();
   const name = ofPair(id, 'measuredBy');
-  const value = textIn(useStore(stores.form.typed, { keys: [name] }), name);
   return (
     <Labelled name={name} label={o('measuredBy')}>
       {(told) => (
         <select
           {...told}
           name={name}
-          value={value}
           onChange={({ currentTarget }) => stores.form.enter(name, currentTarget.value)}
         >
           <option value="">{o('choose')}</option>

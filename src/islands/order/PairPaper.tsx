@@ -26,7 +26,7 @@ export function PairPaper({ id }: { readonly id: number }) {
 /** The date is an entry of the worksheet: how old a prescription may be is a rule. */
 function Issued({ id }: { readonly id: number }) {
   const { stores, telling, o } = useOrdering();
-  const pair = useStore(stores.basket.basket).pairs.find((one) => one.id === id);
+  useStore(stores.basket.basket);
   const answered = useStore(stores.basket.answered);
   const fault = answered?.answer.pairs
     .find((one) => one?.id === id)
@@ -35,13 +35,13 @@ function Issued({ id }: { readonly id: number }) {
     <Labelled
       name={`pair.${id}.issued`}
       label={o('issued')}
+      read={() => stores.basket.basket.get().pairs.find((one) => one.id === id)?.entries.issued ?? ''}
       fault={fault && telling.t('fault.expected', { message: fault.message, expected: fault.expected })}
     >
       {(told) => (
         <input
           {...told}
           type="date"
-          value={pair?.entries.issued ?? ''}
           onInput={({ currentTarget }) => stores.basket.enter(id, 'issued', currentTarget.value)}
         />
       )}

@@ -4,10 +4,12 @@ import type { Draft } from './benchState.ts';
 /** What is typed for an order, and how more is put down. */
 export interface Entering {
   readonly draft: Draft;
+  /** What stands in a field now; `draft` may be older where a part is drawn again by itself. */
+  readonly typed: (field: string) => string;
   readonly enter: (field: string, text: string) => void;
 }
 
-interface Props extends Entering {
+interface Props extends Pick<Entering, 'typed' | 'enter'> {
   readonly field: string;
   readonly label: string;
   readonly wrong?: string | undefined;
@@ -19,7 +21,7 @@ interface Props extends Entering {
 /** The id of a field's element. */
 export const idOf = (field: string): string => `wr-${field.replaceAll('.', '-')}`;
 
-export function Entry({ draft, enter, field, label, wrong, type = 'text', most = 200, wide = false }: Props) {
+export function Entry({ typed, enter, field, label, wrong, type = 'text', most = 200, wide = false }: Props) {
   const id = idOf(field);
   return (
     <div class={wide ? 'ws-field wr-wide' : 'ws-field'}>
@@ -30,7 +32,7 @@ export function Entry({ draft, enter, field, label, wrong, type = 'text', most =
         autocomplete="off"
         spellcheck={false}
         maxLength={most}
-        value={draft[field] ?? ''}
+        value={typed(field)}
         aria-invalid={wrong !== undefined}
         aria-describedby={wrong === undefined ? undefined : `${id}-wrong`}
         onInput={({ currentTarget }) => enter(field, currentTarget.value)}

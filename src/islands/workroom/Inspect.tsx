@@ -20,11 +20,11 @@ interface Props extends Entering {
   readonly count: number;
 }
 
-export function Inspect({ judged, at, count, draft, enter, write }: Props) {
+export function Inspect({ judged, at, count, draft, typed, enter, write }: Props) {
   const { t, w, offer } = useBench();
   const { alignment } = offer.workroom;
   const { measured, wrong, missing } = readMeasured(judged, pairDraft(draft, at), alignment.length);
-  const entering = { draft, enter };
+  const entering = { draft, typed, enter };
   const unit = (field: MeasureField) => w(`unit.${field.unit === 'prism' ? 'prism-dioptres' : field.unit}`);
   const wrongOf = (key: string) => {
     const found = wrong.find((one) => one.key === key)?.field;

@@ -43,7 +43,7 @@ export function InspectEye(props: Props) {
   );
 }
 
-function Measure({ draft, enter, at, eye, field, unit, wrongOf }: Props & { readonly field: MeasureField }) {
+function Measure({ typed, enter, at, eye, field, unit, wrongOf }: Props & { readonly field: MeasureField }) {
   const { t, w } = useBench();
   const key = `${eye}.${field.name}`;
   const name = `${at}.${key}`;
@@ -51,7 +51,7 @@ function Measure({ draft, enter, at, eye, field, unit, wrongOf }: Props & { read
   const bases = BASES[field.name];
   const entry = (
     <Entry
-      {...{ draft, enter }}
+      {...{ typed, enter }}
       field={name}
       label={`${what}, ${unit(field)}`}
       wrong={wrongOf(key)}
@@ -66,7 +66,7 @@ function Measure({ draft, enter, at, eye, field, unit, wrongOf }: Props & { read
         <label for={idOf(`${name}Base`)}>{t('inspect.base')}</label>
         <select
           id={idOf(`${name}Base`)}
-          value={draft[`${name}Base`] ?? bases[0]}
+          value={typed(`${name}Base`) || bases[0]}
           onInput={({ currentTarget }) => enter(`${name}Base`, currentTarget.value)}
         >
           {bases.map((base) => (

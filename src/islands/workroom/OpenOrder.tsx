@@ -24,11 +24,17 @@ export function OpenOrder({ held }: { readonly held: Held }) {
   const lines = bench.offer.workroom.alignment.length;
   const { pairs } = looked.opened;
   const today = pairs.map((_, at) => [`${at}.on`, bench.today()]);
-  const draft: Draft = { ...Object.fromEntries(today), ...useStore(bench.drafts)[held.id] };
+  useStore(bench.drafts);
+  const now = (): Draft => ({ ...Object.fromEntries(today), ...bench.drafts.get()[held.id] });
+  const draft = now();
   const measured = pairs.map((judged, at) =>
     judged === null ? null : readMeasured(judged, pairDraft(draft, at), lines).measured,
   );
-  const entering = { draft, enter: (field: string, text: string) => bench.enter(held.id, field, text) };
+  const entering = {
+    draft,
+    typed: (field: string) => now()[field] ?? '',
+    enter: (field: string, text: string) => bench.enter(held.id, field, text),
+  };
   return (
     <article class="wr-order" aria-labelledby="wr-order">
       <header class="wr-part">

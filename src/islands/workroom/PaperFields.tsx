@@ -10,9 +10,9 @@ interface Props extends Entering {
   readonly wrong: readonly OrderField[];
 }
 
-export function PaperFields({ draft, enter, count, wrong }: Props) {
+export function PaperFields({ draft, typed, enter, count, wrong }: Props) {
   const { t, offer } = useBench();
-  const entering = { draft, enter };
+  const entering = { typed, enter };
   const { currency, currencyDigits } = offer.shop;
   const sample = (19).toFixed(currencyDigits);
   const order = (field: OrderField, type: 'text' | 'date' = 'text') => (

@@ -18,12 +18,12 @@ interface Props extends Entering {
 /** A paper on show is made again once typing pauses, ms. */
 const PAUSE_MS = 300;
 
-export function Papers({ held, measured, draft, enter }: Props) {
+export function Papers({ held, measured, draft, typed, enter }: Props) {
   const bench = useBench();
   const { t, offer } = bench;
   const { currencyDigits, language, name } = offer.shop;
-  const typed = JSON.stringify(draft);
-  const { options, wrong } = useMemo(() => readPaperEntries(draft, measured, currencyDigits), [typed]);
+  const state = JSON.stringify(draft);
+  const { options, wrong } = useMemo(() => readPaperEntries(draft, measured, currencyDigits), [state]);
   const settled = useSettled(options);
   const papers = useMemo(() => papersOf(held.job, offer), [held]);
   const [shown, setShown] = useState<string | null>(null);
@@ -48,7 +48,7 @@ export function Papers({ held, measured, draft, enter }: Props) {
       <h3 id="wr-papers" class="ws-head">
         {t('papers.title')}
       </h3>
-      <PaperFields {...{ draft, enter, wrong }} count={measured.length} />
+      <PaperFields {...{ draft, typed, enter, wrong }} count={measured.length} />
       <ul class="wr-papers">
         {papers.map(({ id, title }) => (
           <li key={id}>

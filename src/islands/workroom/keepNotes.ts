@@ -76,7 +76,8 @@ export function keepNotes(
     if (bytes === undefined || drafts.get()[id] !== undefined) return;
     const plain = await orders.unseal(bytes, keys.get());
     const found = typeof plain === 'string' ? null : readNotes(new TextDecoder().decode(plain));
-    if (found !== null) drafts.set({ ...drafts.get(), [id]: found });
+    // What was typed while they were opened is newer.
+    if (found !== null) drafts.set({ ...drafts.get(), [id]: { ...found, ...drafts.get()[id] } });
   }
 
   return { enter, write, sealNotes, openNotes };
