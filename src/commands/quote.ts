@@ -97,8 +97,12 @@ function unspoken(languages: readonly string[], found = ''): Reply {
   return { ok: false, faults: [{ path: 'language', message, expected: languages.join(' or '), found }] };
 }
 
+/** A fault as it is published: in one language, without what a page tells it by. */
+const published = ({ path, message, expected, found }: Fault): Fault => ({ path, message, expected, found });
+
 function print(reply: Reply): void {
-  console.log(JSON.stringify(reply.ok ? reply.answer : { faults: reply.faults }, null, 2));
+  const told = reply.ok ? reply.answer : { faults: reply.faults.map(published) };
+  console.log(JSON.stringify(told, null, 2));
   process.exitCode = !reply.ok ? 1 : reply.answer.verdict === 'refused' ? 2 : 0;
 }
 

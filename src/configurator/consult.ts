@@ -41,7 +41,7 @@ export function consult(worksheet: Worksheet, engine: Engine): () => void {
 }
 
 function take(worksheet: Worksheet, told: Told): void {
-  const { reports, drawings, advice, answer, priceFaults } = worksheet;
+  const { data, reports, drawings, advice, answer, priceFaults } = worksheet;
   if (told.kind === 'advice')
     advice.set({ kind: told.pair === null ? 'failed' : 'given', pair: told.pair, models: told.models });
   else if (told.kind === 'drawings') drawings.set({ view: told.view, compared: told.compared });
@@ -54,5 +54,5 @@ function take(worksheet: Worksheet, told: Told): void {
     priceFaults.set([]);
     advice.set({ kind: waits ? 'waiting' : 'none', pair: null, models: {} });
     answer.set(told.reply.answer);
-  } else priceFaults.set(told.reply.faults.map((fault) => toFieldFault(fault, NO_ROWS)));
+  } else priceFaults.set(told.reply.faults.map((fault) => toFieldFault(data.words, fault, NO_ROWS)));
 }

@@ -1,5 +1,7 @@
 /** What is wrong with an entry, at the field where it was typed. */
-import type { Fault } from '../quote/fault.ts';
+import type { Words } from '../catalogue/catalogue.ts';
+import { type Slots, say, writeDigits } from '../catalogue/words.ts';
+import type { Fault, FaultTold } from '../quote/fault.ts';
 import { FIELDS, type Field } from './fields.ts';
 
 export interface FieldFault {
@@ -44,8 +46,44 @@ export function fieldOf(
   return (FIELDS as readonly string[]).includes(name) ? (name as Field) : null;
 }
 
-/** A fault of the request as one of a field. */
+/** What a fault says in the words of a page: its sentence and what is expected. */
+export function tellFault(
+  words: Words,
+  { message, expected, told }: Pick<Fault, 'message' | 'expected' | 'told'>,
+): Pick<FieldFault, 'message' | 'expected'> {
+  if (told === undefined) return { message, expected };
+  const { code, of, unit, slots, hint } = told;
+  const tell = (key: string, more: Slots = {}) => say(words, `worksheet.fault.${key}`, more);
+  const filled = {
+    ...figures(words, slots),
+    ...(of && { of: tell(`of.${of}`) }),
+    ...(unit && { unit: tell(`unit.${unit}`) }),
+  };
+  const wanted = tell(`${code}-expected`, filled);
+  return {
+    message: tell(code, filled),
+    expected: hint
+      ? tell('hinted', { expected: wanted, hint: tell(`hint.${hint.code}`, figures(words, hint.slots)) })
+      : wanted,
+  };
+}
+
+/** Figures in the digits of the words, with a true minus. */
+const figures = (words: Words, slots: FaultTold['slots']): Slots =>
+  Object.fromEntries(
+    Object.entries(slots).map(([name, value]) => [
+      name,
+      writeDigits(words, String(value)).replace('-', '\u2212'),
+    ]),
+  );
+
+/** A fault of the request as one of a field, in the words of a page. */
 export const toFieldFault = (
-  { path, message, expected, found }: Fault,
+  words: Words,
+  fault: Fault,
   prismRows: Parameters<typeof fieldOf>[1],
-): FieldFault => ({ field: fieldOf(path, prismRows), message, expected, missing: found === 'nothing' });
+): FieldFault => ({
+  field: fieldOf(fault.path, prismRows),
+  ...tellFault(words, fault),
+  missing: fault.found === 'nothing',
+});

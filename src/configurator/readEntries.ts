@@ -1,6 +1,5 @@
 /** All entries of a worksheet read at once: the request that they make, and what is wrong with any of them. */
 import type { Frame } from '../catalogue/frame.ts';
-import { say as sayWords } from '../catalogue/words.ts';
 import { pairFaults } from '../quote/plausible.ts';
 import type { PairRequest, QuoteRequest } from '../quote/request.ts';
 import { type Choices, choicesOf } from './choices.ts';
@@ -58,7 +57,7 @@ function readPair(
   { frame, data }: ReadingFor,
 ): { readonly pair: PairRequest; readonly faults: readonly FieldFault[]; readonly waits: boolean } {
   const { size, colourway, wearer, blank, ...lenses } = choices;
-  const reader = readerOf(entries, (key, slots) => sayWords(data.words, key, slots));
+  const reader = readerOf(entries, data.words);
   // Kept as typed, but not asked of anybody who wants no power.
   const { prescription, prismRows } = readPrescription(
     lenses.use === 'none' ? { ...reader, faults: [], text: () => '', number: () => undefined } : reader,
@@ -75,7 +74,7 @@ function readPair(
     lenses: blank === 'auto' ? lenses : { ...lenses, blank },
   };
   const implausible = pairFaults(pair, 'pairs.0').map((fault) =>
-    withOffers(toFieldFault(fault, prismRows), reader),
+    withOffers(toFieldFault(data.words, fault, prismRows), reader),
   );
   return {
     pair,

@@ -1,11 +1,11 @@
 /** One entry read: its number, or the fault that says what is expected there. */
+import type { Words } from '../catalogue/catalogue.ts';
+import { say } from '../catalogue/words.ts';
+import type { Fault } from '../quote/fault.ts';
 import { bothSigns, decimalSlip } from './decimalSlip.ts';
-import type { FieldFault } from './fieldFault.ts';
+import { type FieldFault, tellFault } from './fieldFault.ts';
 import { type Entries, type Field, textOf } from './fields.ts';
 import { readNumber } from './readNumber.ts';
-
-/** What reading needs besides the entries: the sentences of the worksheet, by key. */
-export type Say = (key: string, slots?: Readonly<Record<string, number | string>>) => string;
 
 /** Reads fields of one set of entries and collects their faults. */
 export interface Reader {
@@ -16,6 +16,8 @@ export interface Reader {
   /** The number in a field; undefined where it is blank or cannot be read. */
   readonly number: (field: Field, kind: NumberKind) => number | undefined;
   readonly fault: (field: Field, key: string, more?: FaultDetails) => void;
+  /** Adds what is wrong with a number that stands in a field. */
+  readonly implausible: (field: Field, fault: Fault) => void;
 }
 
 /** What a fault is told with besides its sentence. */
@@ -27,16 +29,16 @@ interface FaultDetails {
 /** `power` needs its sign: a lost sign is the costliest error of all. */
 export type NumberKind = 'power' | 'plain';
 
-/** A reader of entries; `say` gives the sentences of its faults. */
-export function readerOf(entries: Entries, say: Say): Reader {
+/** A reader of entries, with the words that its faults are told in. */
+export function readerOf(entries: Entries, words: Words): Reader {
   const faults: FieldFault[] = [];
   const text = (field: Field) => textOf(entries, field);
   const fault: Reader['fault'] = (field, key, { slots = {}, offers = [] } = {}) => {
     const missing = text(field) === '';
     faults.push({
       field,
-      message: say(`worksheet.fault.${key}`, slots),
-      expected: say(`worksheet.fault.${key}-expected`, slots),
+      message: say(words, `worksheet.fault.${key}`, slots),
+      expected: say(words, `worksheet.fault.${key}-expected`, slots),
       missing,
       ...(offers.length === 0 ? {} : { offers }),
     });
@@ -54,5 +56,8 @@ export function readerOf(entries: Entries, say: Say): Reader {
     }
     return reading.value;
   };
-  return { entries, faults, text, number, fault };
+  const implausible: Reader['implausible'] = (field, found) => {
+    faults.push({ field, ...tellFault(words, found), missing: false });
+  };
+  return { entries, faults, text, number, fault, implausible };
 }

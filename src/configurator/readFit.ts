@@ -33,8 +33,8 @@ function bothEyes(reader: Reader, name: Paired): BothEyes | undefined {
   if (alone === undefined) return undefined;
   const [eye, other] = left === undefined ? (['right', 'left'] as const) : (['left', 'right'] as const);
   // Held against its range by itself: the other eye, still to come, would hide a slip.
-  for (const { message, expected } of fitFaults({ [name]: { right: alone, left: alone } }, '').slice(0, 1))
-    reader.faults.push({ field: `${name}.${eye}`, message, expected, missing: false });
+  for (const fault of fitFaults({ [name]: { right: alone, left: alone } }, '').slice(0, 1))
+    reader.implausible(`${name}.${eye}`, fault);
   if (reader.text(`${name}.${other}`) === '') reader.fault(`${name}.${other}`, 'other-eye');
   return undefined;
 }

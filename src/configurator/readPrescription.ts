@@ -48,8 +48,8 @@ function readPrism(reader: Reader, eye: Eye, row: (typeof PRISM_ROWS)[number]): 
   }
   if (amount === 0) return null;
   if (base === undefined) {
-    for (const { message, expected } of eyeFaults({ prism: [{ amount, base: 'in' }] }, ''))
-      reader.faults.push({ field: `${eye}.prism${row}.amount`, message, expected, missing: false });
+    for (const fault of eyeFaults({ prism: [{ amount, base: 'in' }] }, ''))
+      reader.implausible(`${eye}.prism${row}.amount`, fault);
     reader.fault(`${eye}.prism${row}.base`, 'prism-without-base');
     return null;
   }

@@ -71,6 +71,9 @@ function fitted(own: OwnFrame, path: string, faults: Fault[]) {
       ? 'A and B above 0 mm'
       : `ED from ${fit.leastEdMm.toFixed(2)} to ${fit.mostEdMm.toFixed(2)} mm`,
     found: `${edMm} mm`,
+    told: Number.isNaN(fit.leastEdMm)
+      ? { code: 'no-outline-box', slots: {} }
+      : { code: 'no-outline', slots: { least: fit.leastEdMm.toFixed(2), most: fit.mostEdMm.toFixed(2) } },
   });
   return null;
 }

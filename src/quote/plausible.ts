@@ -1,62 +1,23 @@
 /**
- * Entries that cannot be meant: each fault says what is expected. The worksheet shows the same sentences where the
- * shopper typed. Ranges hold every prescription that is realistic; what the shop can make is for the rules.
+ * Entries that cannot be meant: each fault says what is expected. A page says the same in its own words by `told`.
+ * Ranges hold every prescription that is realistic; what the shop can make is for the rules.
  */
 import type { Fault } from './fault.ts';
+import { BOTH_PD, type Noun, noun, ONE_PD, outside, type Span, stepFault } from './outside.ts';
 import type { BothEyes, EyeRequest, FitRequest, PairRequest, PrismRequest } from './request.ts';
 
-/** Inclusive limits of an entry, with its unit. */
-interface Span {
-  readonly from: number;
-  readonly to: number;
-  readonly unit: string;
-}
-
-const SPHERE: Span = { from: -30, to: 30, unit: 'D' };
-const CYLINDER: Span = { from: -12, to: 12, unit: 'D' };
-const ADD: Span = { from: 0.25, to: 4, unit: 'D' };
-const PRISM: Span = { from: 0, to: 20, unit: 'prism dioptres' };
-const BOTH_PD: Span = { from: 40, to: 85, unit: 'mm' };
-const ONE_PD: Span = { from: 20, to: 43, unit: 'mm' };
+const SPHERE: Span = { from: -30, to: 30, unit: 'diopters' };
+const CYLINDER: Span = { from: -12, to: 12, unit: 'diopters' };
+const ADD: Span = { from: 0.25, to: 4, unit: 'diopters' };
+const PRISM: Span = { from: 0, to: 20, unit: 'prism' };
 const HEIGHT: Span = { from: 5, to: 60, unit: 'mm' };
 const VERTEX: Span = { from: 5, to: 25, unit: 'mm' };
 const TILT: Span = { from: -10, to: 25, unit: 'degrees' };
 const FACE_FORM: Span = { from: -5, to: 35, unit: 'degrees' };
-const EIGHTH = 0.125;
 
-/** A number within its span, or the fault. */
-function outside(path: string, noun: string, value: number, span: Span): Fault[] {
-  if (value >= span.from && value <= span.to) return [];
-  return [
-    {
-      path,
-      message: `${noun} is out of range.`,
-      expected: `${span.from} to ${span.to} ${span.unit}${hint(value, span)}`,
-      found: String(value),
-    },
-  ];
-}
-
-/** A slip of the decimal point is the commonest, 6.2 for 62; then both eyes' PD where one eye's is asked. */
-function hint(value: number, span: Span): string {
-  if (span === ONE_PD && value >= BOTH_PD.from && value <= BOTH_PD.to)
-    return ` (${value} is for both eyes together; half of it is ${value / 2})`;
-  const ten = [value * 10, value / 10].find((other) => other >= span.from && other <= span.to);
-  return ten !== undefined && span.unit === 'mm' ? ` (did you mean ${Number(ten.toFixed(2))}?)` : '';
-}
-
-function stepFault(path: string, noun: string, value: number): Fault[] {
-  if (Number.isInteger(value / EIGHTH)) return [];
-  const near = Math.round(value * 4) / 4;
-  return [
-    {
-      path,
-      message: `${noun} is written in quarter or eighth steps.`,
-      expected: `a multiple of 0.25 or 0.125 D, such as ${near.toFixed(2)}`,
-      found: String(value),
-    },
-  ];
-}
+const THE_SPHERE = noun('sphere', 'The sphere');
+const THE_CYLINDER = noun('cylinder', 'The cylinder');
+const THE_ADD = noun('add', 'The add');
 
 /** Faults of one eye's prescription. */
 export function eyeFaults(eye: EyeRequest, path: string): Fault[] {
@@ -64,16 +25,16 @@ export function eyeFaults(eye: EyeRequest, path: string): Fault[] {
   const faults: Fault[] = [];
   if (sphere !== undefined)
     faults.push(
-      ...outside(`${path}.sphere`, 'The sphere', sphere, SPHERE),
-      ...stepFault(`${path}.sphere`, 'The sphere', sphere),
+      ...outside(`${path}.sphere`, THE_SPHERE, sphere, SPHERE),
+      ...stepFault(`${path}.sphere`, THE_SPHERE, sphere),
     );
   if (cylinder)
     faults.push(
-      ...outside(`${path}.cylinder`, 'The cylinder', cylinder, CYLINDER),
-      ...stepFault(`${path}.cylinder`, 'The cylinder', cylinder),
+      ...outside(`${path}.cylinder`, THE_CYLINDER, cylinder, CYLINDER),
+      ...stepFault(`${path}.cylinder`, THE_CYLINDER, cylinder),
     );
   if (add)
-    faults.push(...outside(`${path}.add`, 'The add', add, ADD), ...stepFault(`${path}.add`, 'The add', add));
+    faults.push(...outside(`${path}.add`, THE_ADD, add, ADD), ...stepFault(`${path}.add`, THE_ADD, add));
   return [...faults, ...axisFaults(eye, path), ...prismFaults(prism ?? [], `${path}.prism`)];
 }
 
@@ -87,6 +48,7 @@ function axisFaults({ sphere, cylinder, axis, balance }: EyeRequest, path: strin
         axis >= 0 && axis <= 180 ? 'The axis is a whole number of degrees.' : 'The axis is out of range.',
       expected: '1 to 180 (0 is written 180)',
       found: String(axis),
+      told: { code: axis >= 0 && axis <= 180 ? 'axis-whole' : 'axis-range', slots: {} },
     });
   if (cylinder && !hasAxis)
     faults.push({
@@ -94,6 +56,7 @@ function axisFaults({ sphere, cylinder, axis, balance }: EyeRequest, path: strin
       message: 'A cylinder needs its axis.',
       expected: '1 to 180 degrees',
       found: 'nothing',
+      told: { code: 'axis-missing', slots: {} },
     });
   if (hasAxis && !cylinder)
     faults.push({
@@ -101,6 +64,7 @@ function axisFaults({ sphere, cylinder, axis, balance }: EyeRequest, path: strin
       message: 'An axis stands without a cylinder.',
       expected: 'a cylinder beside it, or no axis',
       found: String(axis),
+      told: { code: 'axis-alone', slots: {} },
     });
   if (cylinder && sphere === undefined && !balance)
     faults.push({
@@ -108,13 +72,14 @@ function axisFaults({ sphere, cylinder, axis, balance }: EyeRequest, path: strin
       message: 'A cylinder stands without a sphere.',
       expected: 'the sphere, 0 where the prescription says plano',
       found: 'nothing',
+      told: { code: 'cylinder-alone', slots: {} },
     });
   return faults;
 }
 
 function prismFaults(prisms: readonly PrismRequest[], path: string): Fault[] {
   return prisms.flatMap(({ amount, base }, at) => [
-    ...outside(`${path}.${at}.amount`, 'The prism', amount, PRISM),
+    ...outside(`${path}.${at}.amount`, noun('prism', 'The prism'), amount, PRISM),
     ...(typeof base === 'number' && (base < 0 || base > 360)
       ? [
           {
@@ -122,6 +87,7 @@ function prismFaults(prisms: readonly PrismRequest[], path: string): Fault[] {
             message: 'The base direction is out of range.',
             expected: 'in, out, up, down, or 0 to 360 degrees',
             found: String(base),
+            told: { code: 'base-range' as const, slots: {} },
           },
         ]
       : []),
@@ -130,27 +96,27 @@ function prismFaults(prisms: readonly PrismRequest[], path: string): Fault[] {
 
 /** Faults of the measurements. */
 export function fitFaults(fit: FitRequest, path: string): Fault[] {
-  const each = (name: string, noun: string, value: BothEyes | undefined, span: Span): Fault[] =>
+  const each = (name: string, of: Noun, value: BothEyes | undefined, span: Span): Fault[] =>
     value === undefined
       ? []
       : [
-          ...outside(`${path}.${name}.right`, noun, value.right, span),
-          ...outside(`${path}.${name}.left`, noun, value.left, span),
+          ...outside(`${path}.${name}.right`, of, value.right, span),
+          ...outside(`${path}.${name}.left`, of, value.left, span),
         ];
-  const one = (name: string, noun: string, value: number | undefined, span: Span): Fault[] =>
-    value === undefined ? [] : outside(`${path}.${name}`, noun, value, span);
+  const one = (name: string, of: Noun, value: number | undefined, span: Span): Fault[] =>
+    value === undefined ? [] : outside(`${path}.${name}`, of, value, span);
   const pd = (name: string, value: FitRequest['pd']): Fault[] =>
     typeof value === 'number'
-      ? one(name, 'The distance between the pupils', value, BOTH_PD)
-      : each(name, 'The distance from the middle to the pupil', value, ONE_PD);
+      ? one(name, noun('pd', 'The distance between the pupils'), value, BOTH_PD)
+      : each(name, noun('half-pd', 'The distance from the middle to the pupil'), value, ONE_PD);
   return [
     ...pd('pd', fit.pd),
     ...pd('nearPd', fit.nearPd),
-    ...each('fittingHeight', 'The fitting height', fit.fittingHeight, HEIGHT),
-    ...each('segmentHeight', 'The segment height', fit.segmentHeight, HEIGHT),
-    ...one('vertexDistance', 'The vertex distance', fit.vertexDistance, VERTEX),
-    ...one('pantoscopicTilt', 'The pantoscopic tilt', fit.pantoscopicTilt, TILT),
-    ...one('faceForm', 'The face form', fit.faceForm, FACE_FORM),
+    ...each('fittingHeight', noun('fitting-height', 'The fitting height'), fit.fittingHeight, HEIGHT),
+    ...each('segmentHeight', noun('segment-height', 'The segment height'), fit.segmentHeight, HEIGHT),
+    ...one('vertexDistance', noun('vertex', 'The vertex distance'), fit.vertexDistance, VERTEX),
+    ...one('pantoscopicTilt', noun('tilt', 'The pantoscopic tilt'), fit.pantoscopicTilt, TILT),
+    ...one('faceForm', noun('face-form', 'The face form'), fit.faceForm, FACE_FORM),
   ];
 }
 
@@ -167,14 +133,26 @@ export function pairFaults(pair: PairRequest, path: string): Fault[] {
           ...eyeFaults(prescription.left, `${rx}.left`),
           ...(vertex === undefined
             ? []
-            : outside(`${rx}.vertexDistance`, 'The vertex distance', vertex, VERTEX)),
+            : outside(`${rx}.vertexDistance`, noun('vertex', 'The vertex distance'), vertex, VERTEX)),
         ]),
     ...fitFaults(fit ?? {}, `${path}.fit`),
     ...(typeof frame === 'object'
       ? [
-          ...outside(`${path}.frame.a`, 'A, the lens width,', frame.a, { from: 30, to: 75, unit: 'mm' }),
-          ...outside(`${path}.frame.b`, 'B, the lens height,', frame.b, { from: 18, to: 65, unit: 'mm' }),
-          ...outside(`${path}.frame.dbl`, 'DBL, the bridge,', frame.dbl, { from: 8, to: 30, unit: 'mm' }),
+          ...outside(`${path}.frame.a`, noun('a', 'A, the lens width,'), frame.a, {
+            from: 30,
+            to: 75,
+            unit: 'mm',
+          }),
+          ...outside(`${path}.frame.b`, noun('b', 'B, the lens height,'), frame.b, {
+            from: 18,
+            to: 65,
+            unit: 'mm',
+          }),
+          ...outside(`${path}.frame.dbl`, noun('dbl', 'DBL, the bridge,'), frame.dbl, {
+            from: 8,
+            to: 30,
+            unit: 'mm',
+          }),
         ]
       : []),
   ];

@@ -63,7 +63,7 @@ export function answerBasket(basket: Basket, frameOf: FrameOf, data: ShopData, d
     pairs: reads.map((one) => one && stand(one)),
     price: asked.ok ? asked.answer.price : null,
     whole: asked.ok ? asked.answer : null,
-    faults: asked.ok ? [] : asked.faults.map((fault) => toFieldFault(fault, NO_ROWS)),
+    faults: asked.ok ? [] : asked.faults.map((fault) => toFieldFault(data.words, fault, NO_ROWS)),
     request,
   };
 }
