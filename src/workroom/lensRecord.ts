@@ -74,7 +74,7 @@ function powerEntries(order: LensOrder): RecordEntry[] {
     pair(order, 'ADD', 2, ({ worked }) => worked.ordered.addD),
     pair(order, 'PRVM', 2, (eye) => prism(eye).amount),
     pair(order, 'PRVA', 0, (eye) => prism(eye).baseDeg),
-    pair(order, '_THINNINGPRISM', 2, ({ worked }) => -worked.thinning.y),
+    pair(order, '_THINNINGINCLUDED', 2, ({ worked }) => -worked.thinning.y),
   ];
 }
 

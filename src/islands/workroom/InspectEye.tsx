@@ -47,7 +47,7 @@ function Measure({ typed, enter, at, eye, field, unit, wrongOf }: Props & { read
   const { t, w } = useBench();
   const key = `${eye}.${field.name}`;
   const name = `${at}.${key}`;
-  const what = t(`inspect.${field.name.replace('stated-', '')}`);
+  const what = t(`inspect.${field.says ?? field.name.replace('stated-', '')}`);
   const bases = BASES[field.name];
   const entry = (
     <Entry

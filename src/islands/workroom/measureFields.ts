@@ -7,6 +7,8 @@ export interface MeasureField {
   readonly most: number;
   /** Key of the unit. */
   readonly unit: 'D' | 'degrees' | 'mm' | 'prism';
+  /** Key of its label where that is not its name. */
+  readonly says?: string;
 }
 
 const field = (name: string, least: number, most: number, unit: MeasureField['unit']): MeasureField => ({
@@ -30,13 +32,23 @@ export function eyeFields({ situation }: JudgedPair): readonly MeasureField[] {
     ...POWER,
     ...(parted ? [ADD] : []),
     ...PRISM,
-    field('pd', 10, 60, 'mm'),
-    field('height', 0, 80, 'mm'),
+    ...placeFields(design.corridor !== null),
     ...(design.segment === null ? [] : [field('segment', 0, 60, 'mm'), field('tilt', -45, 45, 'degrees')]),
     ...FORM,
     ...(tint?.polarised ? [field('polarising', 0, 180, 'degrees')] : []),
     ...(design.corridor === null ? [] : [field('thinning', 0, 10, 'prism')]),
   ];
+}
+
+/** Where the lens sits: a progressive by its fitting cross, any other by its optical centre. */
+function placeFields(byCross: boolean): MeasureField[] {
+  const [pd, height] = [field('pd', 10, 60, 'mm'), field('height', 0, 80, 'mm')];
+  return byCross
+    ? [
+        { ...pd, says: 'crossPd' },
+        { ...height, says: 'crossHeight' },
+      ]
+    : [pd, height];
 }
 
 /** The supplier's verification powers, where it gives any. */

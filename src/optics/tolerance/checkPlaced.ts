@@ -7,13 +7,14 @@ import { type Basis, type LensTolerances, PLACED_ITEMS, type PlacedItem } from '
 /** One number as ordered and as measured. */
 export interface Compared {
   readonly ordered: number;
-  readonly measured: number;
+  /** Null: has to be measured, and was not. */
+  readonly measured: number | null;
 }
 
 /** Items of one number by name; those left out are not judged. */
 export type ComparedItems = Readonly<Partial<Record<PlacedItem, Compared>>>;
 
-/** The items of one number that were measured, each against the limit its table holds. */
+/** The items of one number, each against the limit its table holds. */
 export function checkPlaced(
   eye: Eye | 'both',
   placed: ComparedItems | undefined,
@@ -26,7 +27,9 @@ export function checkPlaced(
     const tolerance = table.placed[item];
     const held = { limit: tolerance?.limit ?? null, unit: PLACED_ITEMS[item], band: null };
     const { ordered, measured } = compared;
-    const deviation = item === 'polarising-axis' ? axisDistanceDeg(ordered, measured) : measured - ordered;
+    const off = (found: number) =>
+      item === 'polarising-axis' ? axisDistanceDeg(ordered, found) : found - ordered;
+    const deviation = measured === null ? null : off(measured);
     return [judge({ item, eye, ordered, measured, basis: tolerance?.basis ?? basis }, deviation, held)];
   });
 }

@@ -76,10 +76,7 @@ function placeItems(
   const band = { quantity: `${direction} meridian`, value, over: tolerance.strongOverD, upTo: Infinity };
   const held: HeldLimit = { limit: tolerance.strongMm, unit: 'mm', band };
   const item = `${direction}-reference-point`;
-  const off = (lens: MountedLens) => {
-    const centre = centreOf(lens);
-    return centre && (direction === 'horizontal' ? centre.xMm : centre.yMm);
-  };
+  const off = (lens: MountedLens) => displacement(lens, direction, value, tolerance.strongOverD);
   const [r, l] = [off(right), off(left)];
   if (tolerance.strongOf === 'each') {
     return [
@@ -93,21 +90,45 @@ function placeItems(
 }
 
 /** Power of the stronger lens in this direction, D, 0 or more. */
-function meridian(right: MountedLens, left: MountedLens, direction: Direction): number {
-  const along = ({ power }: MountedLens) => {
-    const { xx, yy } = toPowerMatrix(power);
-    return Math.abs(direction === 'horizontal' ? xx : yy);
-  };
-  return Math.max(along(right), along(left));
+const meridian = (right: MountedLens, left: MountedLens, direction: Direction): number =>
+  Math.max(Math.abs(along(right, direction)), Math.abs(along(left, direction)));
+
+function along({ power }: MountedLens, direction: Direction): number {
+  const { xx, yy } = toPowerMatrix(power);
+  return direction === 'horizontal' ? xx : yy;
 }
 
-/** Place of the reference point; from the excess of prism where only prism was measured. Null: not known. */
-function centreOf(lens: MountedLens): PointMm | null {
-  if (lens.centreFromOrdered !== undefined) return lens.centreFromOrdered;
-  if (lens.measured === undefined) return null;
-  const { measured, ordered } = lens;
-  const move = decentrationForPrism(lens.power, { x: measured.x - ordered.x, y: measured.y - ordered.y });
-  return move.ok ? move.value : null;
+/**
+ * How far the reference point is off in a direction, mm: where its marks were found, or where the measured prism says
+ * it is, whichever is worse. A lens may be marked right and ground wrong. Null: neither is known.
+ */
+function displacement(
+  lens: MountedLens,
+  direction: Direction,
+  strongestD: number,
+  strongOverD: number,
+): number | null {
+  const { centreFromOrdered: found, measured } = lens;
+  const marked = found === undefined ? null : direction === 'horizontal' ? found.xMm : found.yMm;
+  const ground = measured === undefined ? null : byPrism(lens, measured, direction, strongestD, strongOverD);
+  if (marked === null || ground === null) return marked ?? ground;
+  return Math.abs(ground) > Math.abs(marked) ? ground : marked;
+}
+
+/** A weak lens beside a strong one: its excess counts as the place at which the strong one would give it. */
+function byPrism(
+  lens: MountedLens,
+  measured: PrismVector,
+  direction: Direction,
+  strongestD: number,
+  strongOverD: number,
+): number {
+  const excess = { x: measured.x - lens.ordered.x, y: measured.y - lens.ordered.y };
+  const own = along(lens, direction);
+  const move = decentrationForPrism(lens.power, excess);
+  if (Math.abs(own) > strongOverD && move.ok)
+    return direction === 'horizontal' ? move.value.xMm : move.value.yMm;
+  return (10 * (direction === 'horizontal' ? excess.x : excess.y)) / (own < 0 ? -strongestD : strongestD);
 }
 
 function found(lens: MountedLens): PrismVector | null {

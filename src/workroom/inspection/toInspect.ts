@@ -35,7 +35,9 @@ function lensToInspect(judged: JudgedPair, worked: WorkedLens, pair: MeasuredPai
   const verification = pair.verification?.[eye];
   const thinning = pair.thinningPrism?.[eye] ?? -worked.thinning.y;
   const addD = verification?.addD ?? ordered.addD;
-  const centre = foundCentre(judged, worked, measured);
+  // The marks of a progressive say where it sits, not what was ground: its prism has to be read.
+  const asked = worked.cross === null || measured.prism !== undefined;
+  const centre = asked ? foundCentre(judged, worked, measured) : null;
   return {
     ordered: {
       power: verification?.power ?? ordered.power,
@@ -71,16 +73,20 @@ function foundCentre(judged: JudgedPair, worked: WorkedLens, measured: MeasuredL
 
 function lensItems(judged: JudgedPair, worked: WorkedLens, measured: MeasuredLens): ComparedItems {
   const { situation } = judged;
-  const items: Record<string, { ordered: number; measured: number }> = {};
+  const items: Record<string, { ordered: number; measured: number | null }> = {};
   const compare = (item: string, ordered: number, found: number | undefined) => {
     if (found !== undefined) items[item] = { ordered, measured: found };
   };
+  // Without it nobody knows where the lens sits before the eye: a pair passes with nothing of this left out.
+  const need = (item: string, ordered: number, found: number | undefined) => {
+    items[item] = { ordered, measured: found ?? null };
+  };
   if (worked.cross !== null) {
-    compare('fitting-cross-height', orderedHeightMm(judged, worked), measured.heightMm);
-    compare('fitting-cross-horizontal', worked.pdMm, measured.pdMm);
+    need('fitting-cross-height', orderedHeightMm(judged, worked), measured.heightMm);
+    need('fitting-cross-horizontal', worked.pdMm, measured.pdMm);
   }
   if (worked.segmentTop !== null) {
-    compare('segment-height', worked.segmentTop.yMm + situation.frame.bMm / 2, measured.segmentHeightMm);
+    need('segment-height', worked.segmentTop.yMm + situation.frame.bMm / 2, measured.segmentHeightMm);
     compare('segment-tilt', 0, measured.segmentTiltDeg);
   }
   compare('centre-thickness', worked.lens.centreThicknessMm, measured.centreThicknessMm);

@@ -140,6 +140,35 @@ describe('a pair that is off', () => {
     ]);
   });
 
+  it.each([-3.25, -1.5])(
+    'fails for a prism that was ground wrong below marks that are right (%s D)',
+    (sphere) => {
+      const eye = { sphere, cylinder: -1.5, axis: 35, add: 2 };
+      const prescription = {
+        ...PAIRS.progressive.prescription,
+        right: { ...eye, prism: [{ amount: 2, base: 'in' as const }] },
+        left: eye,
+      };
+      const request = { ...PAIRS.progressive, prescription };
+      expect(inspected(request).passed).toBe(true);
+      const found = inspected(request, { right: { prism: { x: -3, y: 2 } } });
+      expect(found.passed).toBe(false);
+      expect(found.cures.map(({ item }) => item.item)).toContainEqual(expect.stringMatching(/^horizontal-/));
+    },
+  );
+
+  it.each(['pdMm', 'heightMm', 'prism'] as const)(
+    'is not decided for a progressive without its %s',
+    (left) => {
+      const judged = judgedOf(PAIRS.progressive);
+      const perfect = perfectPair(judged);
+      if (perfect === null) throw new Error('This pair of the shop can be cut.');
+      const { [left]: _, ...right } = perfect.right;
+      const alignment = shop.workroom.alignment.map(() => true);
+      expect(inspectPair(judged, { ...perfect, right, alignment }, shop)?.passed).toBeNull();
+    },
+  );
+
   it('does not pass while a line of the alignment list does not hold', () => {
     const alignment = shop.workroom.alignment.map((_, at) => at !== 1);
     const found = inspected(PAIRS.single, { pair: { alignment } });
