@@ -1,5 +1,6 @@
 /** What a draft still lacks before it can be sent, as ids of sentences in the shop's words. */
 import type { Answer } from '../quote/answer.ts';
+import type { PairRequest } from '../quote/request.ts';
 import type { OrderDraft, OrderingShop } from './makeOrder.ts';
 import type { Measurer, OrderPair } from './order.ts';
 import { plainText } from './text.ts';
@@ -12,6 +13,8 @@ export const LACKS = [
   'needs',
   'refused',
   'wearer',
+  'issued',
+  'prescriber',
   'measurer',
   'caution',
   'name',
@@ -51,19 +54,26 @@ export function missingOf(
   { shop }: { readonly shop: Pick<OrderingShop, 'order'> },
   draft: Unfinished,
 ): readonly Lack[] {
-  const { pairs, answer, gone } = draft;
+  const { pairs, request, answer, gone } = draft;
   return [
     ...gone.map((frame): Lack => ({ code: 'gone', of: frame })),
     ...(answer === null && pairs.length > 0 ? [{ code: 'price', of: null } as const] : []),
-    ...pairs.flatMap((pair, at) => pairLacks(pair, answer?.pairs[at], at)),
+    ...pairs.flatMap((pair, at) =>
+      pairLacks(pair, { answer: answer?.pairs[at], request: request.pairs[at] }, at),
+    ),
     ...wholeLacks(shop.order, draft),
   ];
 }
 
 const isBlank = (text: string) => plainText(text) === '';
 
-function pairLacks(pair: UnfinishedPair, answer: Answer['pairs'][number] | undefined, at: number): Lack[] {
-  const { waits, wearer, measuredBy, confirmed } = pair;
+interface Asked {
+  readonly answer: Answer['pairs'][number] | undefined;
+  readonly request: PairRequest | undefined;
+}
+
+function pairLacks(pair: UnfinishedPair, { answer, request }: Asked, at: number): Lack[] {
+  const { waits, wearer, prescription: paper, measuredBy, confirmed } = pair;
   const cautions = (answer?.findings ?? []).filter(({ level }) => level === 'caution');
   const lacks: readonly (readonly [Lack['code'], boolean])[] = [
     ['unread', waits === 'unread'],
@@ -71,6 +81,10 @@ function pairLacks(pair: UnfinishedPair, answer: Answer['pairs'][number] | undef
     // Until all is entered, a refusal only says so.
     ['refused', waits === null && answer?.verdict === 'refused'],
     ['wearer', isBlank(wearer)],
+    // A date that cannot be read is told of already.
+    ['issued', paper !== null && waits !== 'unread' && request?.prescription?.issued === undefined],
+    // A picture shows who prescribed.
+    ['prescriber', paper !== null && isBlank(paper.prescriber.name) && paper.attachments.length === 0],
     ['measurer', measuredBy === null],
     ['caution', cautions.some(({ rule }) => !confirmed.includes(rule))],
   ];

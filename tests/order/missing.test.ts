@@ -13,6 +13,14 @@ const lacking = (changed: Partial<Unfinished>) => missingOf(shop, { ...whole, ..
 const eachPair = (changed: Partial<Unfinished['pairs'][number]>) => ({
   pairs: whole.pairs.map((pair) => ({ ...pair, ...changed })),
 });
+const blank = { written: '', prescriber: { name: ' ', place: 'Merriwick' }, attachments: [] };
+const undated = {
+  ...whole.request,
+  pairs: whole.request.pairs.map((pair) => ({
+    ...pair,
+    prescription: pair.prescription && (({ issued: _, ...rest }) => rest)(pair.prescription),
+  })),
+};
 const refused = {
   ...draft.answer,
   verdict: 'refused' as const,
@@ -22,6 +30,21 @@ const refused = {
 describe('a draft', () => {
   it('lacks nothing when it is whole', () => {
     expect(missingOf(shop, whole)).toEqual([]);
+  });
+
+  it.each<[string, Partial<Unfinished>]>([
+    [
+      'who prescribed, where a picture shows it',
+      eachPair({
+        prescription: {
+          ...blank,
+          attachments: [{ name: 'paper.png', type: 'image/png', base64: 'iVBORw==' }],
+        },
+      }),
+    ],
+    ['a prescription, where there is none', { request: undated, ...eachPair({ prescription: null }) }],
+  ])('need not say %s', (_, changed) => {
+    expect(lacking(changed)).toEqual([]);
   });
 
   it.each<[string, Partial<Unfinished>, ReturnType<typeof missingOf>]>([
@@ -37,6 +60,12 @@ describe('a draft', () => {
       [{ code: 'contact', of: null }],
     ],
     ['nobody to wear it', eachPair({ wearer: '' }), [{ code: 'wearer', of: 0 }]],
+    [
+      'nobody who prescribed, and no picture',
+      eachPair({ prescription: blank }),
+      [{ code: 'prescriber', of: 0 }],
+    ],
+    ['a prescription without its date', { request: undated }, [{ code: 'issued', of: 0 }]],
     ['nobody said to have measured', eachPair({ measuredBy: null }), [{ code: 'measurer', of: 0 }]],
     ['an unread caution', eachPair({ confirmed: [] }), [{ code: 'caution', of: 0 }]],
     ['an entry that cannot be read', eachPair({ waits: 'unread' }), [{ code: 'unread', of: 0 }]],
@@ -63,14 +92,15 @@ describe('a draft', () => {
     const [pair] = whole.pairs;
     if (pair === undefined) throw new Error('The draft has no pair.');
     const empty = lacking({
-      ...eachPair({ wearer: '', measuredBy: null, confirmed: [] }),
+      ...eachPair({ wearer: '', prescription: blank, measuredBy: null, confirmed: [] }),
+      request: undated,
       buyer: { name: '', lines: [], email: '', phone: '' },
       accepted: [],
       payment: null,
     });
     const places = empty.map(({ code }) => LACKS.indexOf(code));
     expect(places).toEqual([...places].sort((one, other) => one - other));
-    expect(empty).toHaveLength(6 + shop.shop.order.consents.length + 1);
+    expect(empty).toHaveLength(8 + shop.shop.order.consents.length + 1);
   });
 
   it('is told each lack in the shop’s words', () => {

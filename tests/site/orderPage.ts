@@ -56,6 +56,8 @@ export async function openOrder(
 /** Fills in what the first pair, the buyer and the shop's sentences ask for. */
 export async function fillIn(page: Page): Promise<void> {
   await page.getByLabel('Name of the person who will wear it').first().fill('Ada Marsh');
+  await page.getByLabel('Date on the prescription').first().fill('2026-06-01');
+  await page.getByLabel('Who prescribed').first().fill('Dr Wren');
   await page.getByLabel('Who took the measurements').first().selectOption('optician');
   await page.getByLabel('Your name', { exact: true }).fill('Ada Marsh');
   await page.getByLabel('Postal address').fill('4 Tide Street\nMerriwick, Maine 04000');

@@ -58,7 +58,8 @@ export function openItems(
     if (of === null) return { field: OF_THE_ORDER[code] ?? code, pair: null };
     const pair = pairs[of];
     const { id = 0, number = null } = pair ?? {};
-    if (code === 'wearer') return { field: ofPair(id, 'wearer'), pair: number };
+    if (code === 'wearer' || code === 'issued' || code === 'prescriber')
+      return { field: ofPair(id, code), pair: number };
     if (code === 'measurer') return { field: ofPair(id, 'measuredBy'), pair: number };
     return { field: code === 'caution' ? unconfirmed(of) : pairPart(id), pair: number };
   };

@@ -15,8 +15,9 @@ export type PairField =
   | 'measuredNote'
   | 'baseCurve';
 
-/** Name of a field of the pair that has this number in the basket. */
-export const ofPair = (id: number, field: PairField | 'cautions' | 'files'): string => `pair.${id}.${field}`;
+/** Name of a field of the pair that has this number in the basket; `issued` is held there. */
+export const ofPair = (id: number, field: PairField | 'issued' | 'cautions' | 'files'): string =>
+  `pair.${id}.${field}`;
 
 /** Name of the tick behind a caution of a pair; it holds the words that were confirmed. */
 export const cautionField = (id: number, rule: string): string => `pair.${id}.caution.${rule}`;

@@ -33,7 +33,7 @@ function Issued({ id }: { readonly id: number }) {
     ?.standing.faults.find(({ field }) => field === 'issued');
   return (
     <Labelled
-      name={`pair.${id}.issued`}
+      name={ofPair(id, 'issued')}
       label={o('issued')}
       read={() => stores.basket.basket.get().pairs.find((one) => one.id === id)?.entries.issued ?? ''}
       fault={fault && telling.t('fault.expected', { message: fault.message, expected: fault.expected })}

@@ -23,6 +23,7 @@ export const MYOPE: Entries = {
   'left.sphere': '-2.75',
   'pd.right': '31.5',
   'pd.left': '32',
+  issued: '2026-06-01',
 };
 
 /** A basket of pairs by frame and entries. */
@@ -93,6 +94,7 @@ export function fillIn({ basket, form }: OrderStores): void {
   if (answered === null) throw new Error('The basket has no answer yet.');
   for (const { id, standing } of orderedPairs(answered)) {
     form.enter(ofPair(id, 'wearer'), 'Ada Marsh');
+    form.enter(ofPair(id, 'prescriber'), 'Dr Wren');
     form.enter(ofPair(id, 'measuredBy'), 'optician');
     for (const { rule, text } of cautionsOf(shop.words, standing)) form.enter(cautionField(id, rule), text);
   }

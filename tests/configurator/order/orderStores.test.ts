@@ -52,12 +52,14 @@ describe('an order page', () => {
   });
 
   it('makes nothing while anything is missing, and says where each thing belongs', async () => {
-    const entries = { ...MYOPE, 'right.sphere': '-6.25', 'left.sphere': '-6.00' };
+    const entries = { ...MYOPE, 'right.sphere': '-6.25', 'left.sphere': '-6.00', issued: '' };
     const { stores, told } = await opened({ basket: basketOf(['sanderling', entries]) });
     await stores.send('save');
     expect([stores.state.get().code, told.saved]).toEqual(['open', []]);
     const fields = stores.open.get().map(({ field }) => field);
     expect(fields).toContain('pair.1.wearer');
+    expect(fields).toContain('pair.1.issued');
+    expect(fields).toContain('pair.1.prescriber');
     expect(fields).toContain('pair.1.measuredBy');
     expect(fields.filter((field) => field.startsWith('pair.1.caution.'))).toHaveLength(1);
     expect(fields).toContain('email');
