@@ -5,6 +5,7 @@ import { paymentOf } from '../../configurator/order/draftOf.ts';
 import { orderedPairs } from '../../configurator/order/orderedPairs.ts';
 import { ofPair, textIn } from '../../configurator/order/typed.ts';
 import { addressLines } from '../../configurator/order/typedFaults.ts';
+import { dayText } from './dayText.ts';
 import { goTo, idOf, useOrdering } from './ordering.ts';
 
 export function Review({ answered }: { readonly answered: Answered }) {
@@ -33,7 +34,7 @@ function Facts({ answered }: { readonly answered: Answered }) {
   const { price, request } = answered.answer;
   const facts: readonly (readonly [string, readonly string[]])[] = [
     [o('number'), [parts.showNumber(number)]],
-    [o('made'), [dateOf(shop.language, request?.date)]],
+    [o('made'), [dayText(shop.language, request?.date)]],
     [
       o('things'),
       orderedPairs(answered).map(({ id, standing }) => {
@@ -61,13 +62,6 @@ function Facts({ answered }: { readonly answered: Answered }) {
     </dl>
   );
 }
-
-const dateOf = (language: string, civilDate?: string): string =>
-  civilDate === undefined
-    ? ''
-    : new Intl.DateTimeFormat(language, { dateStyle: 'long', timeZone: 'UTC' }).format(
-        new Date(`${civilDate}T00:00:00Z`),
-      );
 
 /** What is missing or wrong; each line leads to its field. */
 function StillOpen() {

@@ -2,6 +2,7 @@
 import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import { loadSlip } from '../../configurator/order/orderParts.ts';
+import { dayText } from './dayText.ts';
 import { useOrdering } from './ordering.ts';
 
 type Code = readonly (readonly boolean[])[];
@@ -10,7 +11,7 @@ export function SlipTold() {
   const { stores, shop, parts, o } = useOrdering();
   const gone = useStore(stores.form.gone);
   const number = useStore(stores.form.number);
-  const date = useStore(stores.basket.answered)?.answer.request?.date ?? '';
+  const date = useStore(stores.basket.answered)?.answer.request?.date;
   const [code, setCode] = useState<Code | null>(null);
   const digest = gone?.digest ?? null;
   useEffect(() => {
@@ -30,7 +31,7 @@ export function SlipTold() {
   const facts = [
     [o('slipTo'), shop.name],
     [o('slipNumber'), parts.showNumber(number)],
-    [o('slipDate'), date],
+    [o('slipDate'), dayText(shop.language, date)],
     [o('slipFile'), gone.file],
     [o('slipDigest'), gone.digest.replace(/(.{8})(?=.)/g, '$1 ')],
   ] as const;
