@@ -101,6 +101,8 @@ export interface ShopHabits {
   readonly beyondRimFromMm: number;
   /** Mass of both lenses from which the shopper is told, g. */
   readonly heavyFromG: number;
+  /** Sharp-view angle of a single vision lens below which the shopper is told, degrees. */
+  readonly leastSharpAngleDeg: number;
   /** Prism over Abbe number at 30 degrees of gaze from which colour fringes are named, prism dioptres. */
   readonly fringesFrom: number;
 }

@@ -109,7 +109,7 @@ function FindingItem({ finding, parts }: { readonly finding: Finding; readonly p
         <summary>{t('ticket.why')}</summary>
         <p>{say(data.words, `rule.${rule}.why`)}</p>
       </details>
-      {parts && level !== 'note' && <parts.Remedies finding={finding} />}
+      {parts && <parts.Remedies finding={finding} />}
     </li>
   );
 }

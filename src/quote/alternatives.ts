@@ -8,10 +8,10 @@ import type { Offer } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
 import { reflectedPercent } from '../rules/lensLight.ts';
 import { round1, round2 } from '../rules/round.ts';
+import { sharpAngles } from '../rules/sharpAngle.ts';
 import type { Alternative } from './answer.ts';
 import { CHANGE_KINDS, changeName, type PackageChange } from './change.ts';
 import type { PairRequest, QuoteRequest } from './request.ts';
-import { sharpAngles } from './sharpAngle.ts';
 import { type Package, packagesOf } from './space.ts';
 
 export const ALTERNATIVE_AIMS = ['thinnest', 'lightest', 'widest', 'least-reflecting', 'cheapest'] as const;

@@ -30,7 +30,7 @@ interface Said {
   readonly caution: boolean;
 }
 
-const LENS_RULES = RULES.filter(({ asks }) => asks === 'lens');
+const LENS_RULES = RULES.filter(({ asks, notesOnly }) => asks === 'lens' && !notesOnly);
 const OPTION_RULES = RULES.filter(({ asks }) => asks === 'options');
 
 // What only a person can clear, a missing measurement among it, says nothing of a package that was not measured.

@@ -6,6 +6,7 @@ import { nasalSign } from '../optics/prismBase.ts';
 import { CENTRE_OF_ROTATION_MM } from '../optics/sharpView.ts';
 import type { Eye, PointMm } from '../optics/types.ts';
 import { round2 } from '../rules/round.ts';
+import { tiltToSightDeg } from '../rules/sharpAngle.ts';
 import type { FrameSituation } from '../rules/situation.ts';
 import type { BothEyes, FitRequest } from './request.ts';
 
@@ -91,12 +92,9 @@ function pdFor(
     : round2(nearCentrationMm(distance[eye], nearSight(distancePowerD, habits)));
 }
 
-/**
- * Tilt of a single vision lens to the line of sight, degrees. A centre that was lowered for the tilt lies where the
- * lens's own axis meets the eye's centre of rotation: no tilt is left.
- */
+/** Tilt of a single vision lens to the line of sight, degrees. */
 export const opticalTiltDeg = (fit: FitRequest, habits: ShopHabits): number =>
-  habits.singleVisionHeight === 'lowered-for-tilt' ? 0 : (fit.pantoscopicTilt ?? habits.pantoscopicTiltDeg);
+  tiltToSightDeg(fit.pantoscopicTilt ?? habits.pantoscopicTiltDeg, habits);
 
 /** Inset of a near zone or segment, mm: from the near PD, else the design's, else the geometry of convergence. */
 function insetFor(

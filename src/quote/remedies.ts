@@ -9,6 +9,7 @@ import { say } from '../catalogue/words.ts';
 import type { Outcome } from '../rules/finding.ts';
 import { round2 } from '../rules/round.ts';
 import { RULES } from '../rules/rules.ts';
+import { sharpAngles } from '../rules/sharpAngle.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { Finding, Remedy } from './answer.ts';
 import { CHANGE_KINDS, changeName, changesOf, type PackageChange, withChange } from './change.ts';
@@ -52,16 +53,16 @@ export function remediesFor(
   return findings.map((finding, index) => {
     if (!wanted[index]) return null;
     let clearing: Candidate | null = null;
-    for (const kind of CHANGE_KINDS) {
+    for (const kind of finding.rule === SHARP_VIEW ? SHARPENING : CHANGE_KINDS) {
       const able = ofKind(kind).filter(
         ({ outcomes, situation }) =>
           clears(outcomes, finding) && (finding.level === 'stop' || sameHold(situation, present.situation)),
       );
       const whole = able.find(({ outcomes }) => refusals(outcomes).length === 0);
-      if (whole) return worded(offer, pair, present.situation, whole);
+      if (whole) return worded(offer, pair, present.situation, whole, finding);
       clearing ??= able[0] ?? null;
     }
-    return clearing && worded(offer, pair, present.situation, clearing);
+    return clearing && worded(offer, pair, present.situation, clearing, finding);
   });
 }
 
@@ -75,8 +76,13 @@ const refusals = (outcomes: readonly RuleOutcome[]): readonly string[] => [
 
 const CHOICES = new Set(RULES.filter(({ clearedBy }) => clearedBy === 'choice').map(({ id }) => id));
 
+/** The one note that is worth a remedy: a blank that nobody asked for may be the cause. */
+const SHARP_VIEW = 'sharp-view';
+/** What changes the curves of a lens and leaves the wearer's frame and kind of lens alone. */
+const SHARPENING = ['blank', 'material'] as const;
+
 /** Whether another choice could help at all: no frame of this shop makes a prescription younger. */
-const isWanted = ({ rule, level }: Finding) => level !== 'note' && CHOICES.has(rule);
+const isWanted = ({ rule, level }: Finding) => rule === SHARP_VIEW || (level !== 'note' && CHOICES.has(rule));
 
 const isStop = ({ level }: Outcome) => level === 'stop';
 const keyOf = ({ rule, eye }: { readonly rule: string; readonly eye: string }) => `${rule} ${eye}`;
@@ -85,9 +91,12 @@ const RANK = { note: 1, caution: 2, stop: 3 } as const;
 /** Another way to hold the lens is no cure for a caution: where no rim is, nothing stands beyond it. */
 const sameHold = (one: Situation, other: Situation) => one.frame.mounting === other.frame.mounting;
 
-/** Gone for this eye, or no more than a note. */
+/** Gone for this eye, or no more than a note where it was more. */
 const clears = (outcomes: readonly RuleOutcome[], finding: Finding) =>
-  outcomes.every((outcome) => keyOf(outcome) !== keyOf(finding) || RANK[outcome.level] < RANK.caution);
+  outcomes.every(
+    (outcome) =>
+      keyOf(outcome) !== keyOf(finding) || RANK[outcome.level] < Math.min(RANK[finding.level], RANK.caution),
+  );
 
 function judged(offer: Offer, date: string, pair: PairRequest) {
   const resolved = resolvePair(offer, pair, '', []);
@@ -118,6 +127,7 @@ function worded(
   pair: PairRequest,
   before: Situation,
   { change, situation, outcomes }: Candidate,
+  { rule }: Finding,
 ): Remedy {
   const { words } = offer;
   const name = changeName(offer, pair, change);
@@ -131,7 +141,10 @@ function worded(
     fromMm === null || toMm === null || fromMm === toMm
       ? ''
       : ` ${say(words, 'remedy.thickest', { fromMm, toMm })}`;
-  return { change, message: `${text}${figures}` };
+  const [from, to] = rule === SHARP_VIEW ? [sharpAngles(before), sharpAngles(situation)] : [null, null];
+  const sharp =
+    from && to ? ` ${say(words, 'remedy.sharp', { fromDeg: from.leastDeg, toDeg: to.leastDeg })}` : '';
+  return { change, message: `${text}${sharp}${figures}` };
 }
 
 /** Thickest edge of both lenses, mm; null where no lens could be computed. */

@@ -25,7 +25,7 @@ export interface Package {
   readonly situation: Situation;
 }
 
-const LENS_RULES = RULES.filter(({ asks }) => asks === 'lens');
+const LENS_RULES = RULES.filter(({ asks, notesOnly }) => asks === 'lens' && !notesOnly);
 const OPTION_RULES = RULES.filter(({ asks }) => asks === 'options');
 
 /** All packages for the pair at `at` of a request whose names are known; empty where they are not. */

@@ -2,8 +2,8 @@
 import { fringesPrism } from '../rules/colourFringes.ts';
 import { lensLightPercent, reflectedPercent } from '../rules/lensLight.ts';
 import { round1 } from '../rules/round.ts';
+import { sharpAngles } from '../rules/sharpAngle.ts';
 import type { LensSituation, Situation } from '../rules/situation.ts';
-import { sharpAngles } from './sharpAngle.ts';
 
 export interface TradeOff {
   /** Thickest edge of both lenses, mm; null here and below where no lens could be computed. */

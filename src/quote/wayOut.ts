@@ -5,6 +5,8 @@
  */
 import type { Offer } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
+import { sharpAngles } from '../rules/sharpAngle.ts';
+import type { Situation } from '../rules/situation.ts';
 import type { WayOut } from './answer.ts';
 import { CHANGE_KINDS, changeName, changesOf, type PackageChange, withChange } from './change.ts';
 import { judge, verdictOf } from './judge.ts';
@@ -15,6 +17,7 @@ import { type Package, packagesOf } from './space.ts';
 import { type OrderTotal, orderTotal } from './total.ts';
 
 interface Found {
+  readonly situation: Situation;
   readonly changes: readonly PackageChange[];
   readonly totalMinor: number | null;
 }
@@ -36,8 +39,25 @@ export function wayOutOf(
     changes: found.changes,
     differenceMinor:
       found.totalMinor === null || presentMinor === null ? null : found.totalMinor - presentMinor,
-    message: say(offer.words, 'way-out.message', { changes: names }),
+    message: `${say(offer.words, 'way-out.message', { changes: names })}${sharpText(offer, request.date, pair, found)}`,
   };
+}
+
+/** How far a narrow view is sharp, and how far it would be made to order; empty where nothing is to be said. */
+function sharpText(offer: Offer, date: string, pair: PairRequest, { changes, situation }: Found): string {
+  const angles = sharpAngles(situation);
+  if (angles === null || angles.leastDeg >= situation.habits.leastSharpAngleDeg) return '';
+  const plain = ` ${say(offer.words, 'way-out.sharp', { angleDeg: angles.leastDeg })}`;
+  if (situation.stock === null) return plain;
+  const made = [...changes, { kind: 'blank', value: 'surfaced' } as const].reduce(withChange, pair);
+  const resolved = resolvePair(offer, made, '', []);
+  if (resolved === null) return plain;
+  const other = situate(offer.shop.habits, date, resolved.request, resolved.frame, resolved.lenses);
+  const surfacedDeg = sharpAngles(other)?.leastDeg;
+  // What is no wider, or cannot be made, is no advice.
+  if (surfacedDeg === undefined || surfacedDeg <= angles.leastDeg || verdictOf(judge(other)) === 'refused')
+    return plain;
+  return ` ${say(offer.words, 'way-out.sharp-surfaced', { angleDeg: angles.leastDeg, surfacedDeg })}`;
 }
 
 function inThisFrame(offer: Offer, request: QuoteRequest, at: number, pair: PairRequest): readonly Found[] {
@@ -53,7 +73,11 @@ function inThisFrame(offer: Offer, request: QuoteRequest, at: number, pair: Pair
       const pairs = request.pairs.map((one, index) => (index === at ? changed : one));
       return packagesOf(offer, { ...request, pairs }, at)
         .filter(({ verdict }) => verdict !== 'refused')
-        .map((one) => ({ changes: [...before, ...lensChanges(pair, one)], totalMinor: one.totalMinor }));
+        .map((one) => ({
+          changes: [...before, ...lensChanges(pair, one)],
+          totalMinor: one.totalMinor,
+          situation: one.situation,
+        }));
     }),
   );
 }
@@ -93,7 +117,7 @@ function tried(
   const { request, frame, lenses, shopFrame } = resolved;
   const situation = situate(offer.shop.habits, date, request, frame, lenses);
   if (verdictOf(judge(situation)) === 'refused') return [];
-  return [{ changes, totalMinor: total(shopFrame, situation) }];
+  return [{ changes, totalMinor: total(shopFrame, situation), situation }];
 }
 
 /** Fewest changes, then the kinds nearest to the wearer's choice, then money. */

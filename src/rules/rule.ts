@@ -12,6 +12,8 @@ export interface Rule {
   readonly asks: 'lens' | 'options';
   /** `choice`: another choice in the shop may clear it; `person`: only the shopper, a prescriber or the shop can. */
   readonly clearedBy: 'choice' | 'person';
+  /** Never more than a note, and slow to ask: where verdicts alone are wanted it is left out. */
+  readonly notesOnly?: true;
   /** Outcomes for this package, none where the rule is content. */
   readonly check: (situation: Situation) => readonly Outcome[];
 }

@@ -40,6 +40,7 @@ import { readingZoneCut } from './readingZoneCut.ts';
 import type { Rule } from './rule.ts';
 import { segmentCut } from './segmentCut.ts';
 import { segmentHeight } from './segmentHeight.ts';
+import { sharpView } from './sharpView.ts';
 import { singleVisionWithAdd } from './singleVisionWithAdd.ts';
 import { stairs } from './stairs.ts';
 import { thicknessEstimate } from './thicknessEstimate.ts';
@@ -89,6 +90,7 @@ export const RULES: readonly Rule[] = [
   tintDriving,
   polarisedScreens,
   photochromicConditions,
+  sharpView,
   colourFringes,
   uncoatedHighIndex,
   singleVisionWithAdd,

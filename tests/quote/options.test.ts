@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { judgePair } from '../../src/quote/judgePair.ts';
 import { LENS_CHOICES, optionReports, REPORTED_CHOICES } from '../../src/quote/options.ts';
 import { quote } from '../../src/quote/quote.ts';
-import { sharpAngles } from '../../src/quote/sharpAngle.ts';
 import { reflectedPercent } from '../../src/rules/lensLight.ts';
+import { sharpAngles } from '../../src/rules/sharpAngle.ts';
 import { changed, offer } from '../fixtures/bench.ts';
 
 const request = { date: '2026-11-25', pairs: [changed({ wearer: 'child' })] };

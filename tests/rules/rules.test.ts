@@ -56,6 +56,8 @@ const allowed: readonly [string, Change][] = [
   ['heavy-pair', {}],
   ['tint-driving', {}],
   ['tint-driving', { lenses: { tint: null } }],
+  ['sharp-view', {}],
+  ['sharp-view', { prescription: withAdd, lenses: progressive, fit: { fittingHeight: heights(25) } }],
   ['colour-fringes', {}],
   ['uncoated-high-index', { lenses: { material: 'thin' } }],
   ['single-vision-with-add', { prescription: withAdd, lenses: { use: 'near' } }],
@@ -258,6 +260,12 @@ const refused: readonly [string, Change, string, object][] = [
   ['tint-driving', { lenses: { tint: 'glacier' } }, 'caution both never', { category: 4 }],
   ['tint-driving', { lenses: { tint: 'dusk' } }, 'note both not-at-night', { category: 1 }],
   ['tint-driving', { lenses: { tint: 'noon' } }, 'note both not-at-night', { category: 3 }],
+  [
+    'sharp-view',
+    { prescription: rx({ sphere: 6 }), lenses: { material: 'thin' } },
+    'note both surfaced',
+    { angleDeg: 14.2 },
+  ],
   [
     'colour-fringes',
     { prescription: rx({ sphere: -7 }, { sphere: -2 }), lenses: { material: 'thin' } },

@@ -74,6 +74,10 @@ function habits() {
     ),
     beyondRimFromMm: about('Edge beyond the rim from which the shopper is told, mm.', number(0, 20, 'mm')),
     heavyFromG: about('Mass of both lenses from which the shopper is told, g.', number(1, 200, 'g')),
+    leastSharpAngleDeg: about(
+      'Sharp-view angle of a single vision lens below which the shopper is told, degrees. Default 15.',
+      orElse(number(0, 35, 'degrees'), 15),
+    ),
     fringesFrom: about(
       'Prism over Abbe number at 30 degrees of gaze from which colour fringes are named, prism dioptres.',
       number(0, 5, 'prism dioptres'),

@@ -6,8 +6,8 @@ import {
   type SharpView,
 } from '../../optics/sharpView.ts';
 import { round1 } from '../../rules/round.ts';
+import { sharpAngles } from '../../rules/sharpAngle.ts';
 import type { Situation } from '../../rules/situation.ts';
-import { sharpAngles } from '../sharpAngle.ts';
 
 export interface GazeDirection {
   /** Degrees of the front view. */
