@@ -1,4 +1,4 @@
-/** Sharp view by direction of gaze: the angles of quote/sharpAngle as a polar figure takes them. */
+/** Sharp view by direction of gaze: the angles of rules/sharpAngle as a polar figure takes them. */
 import {
   CENTRE_OF_ROTATION_MM,
   LARGEST_GAZE_DEG,
