@@ -1,5 +1,7 @@
 /** All entries of a worksheet read at once: the request that they make, and what is wrong with any of them. */
+import type { Words } from '../catalogue/catalogue.ts';
 import type { Frame } from '../catalogue/frame.ts';
+import { writeDigits } from '../catalogue/words.ts';
 import { pairFaults } from '../quote/plausible.ts';
 import type { PairRequest, QuoteRequest } from '../quote/request.ts';
 import { type Choices, choicesOf } from './choices.ts';
@@ -74,7 +76,7 @@ function readPair(
     lenses: blank === 'auto' ? lenses : { ...lenses, blank },
   };
   const implausible = pairFaults(pair, 'pairs.0').map((fault) =>
-    withOffers(toFieldFault(data.words, fault, prismRows), reader),
+    withOffers(data.words, toFieldFault(data.words, fault, prismRows), reader),
   );
   return {
     pair,
@@ -84,8 +86,9 @@ function readPair(
 }
 
 /** The fault with what may have been meant, where a point was left out. */
-function withOffers(fault: FieldFault, { text }: Reader): FieldFault {
-  const offers = fault.field === null ? [] : decimalSlip(fault.field, text(fault.field));
+function withOffers(words: Words, fault: FieldFault, { text }: Reader): FieldFault {
+  const slip = fault.field === null ? [] : decimalSlip(fault.field, text(fault.field));
+  const offers = slip.map((power) => writeDigits(words, power));
   return offers.length === 0 ? fault : { ...fault, offers };
 }
 

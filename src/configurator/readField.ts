@@ -1,6 +1,6 @@
 /** One entry read: its number, or the fault that says what is expected there. */
 import type { Words } from '../catalogue/catalogue.ts';
-import { say } from '../catalogue/words.ts';
+import { say, writeDigits } from '../catalogue/words.ts';
 import type { Fault } from '../quote/fault.ts';
 import { bothSigns, decimalSlip } from './decimalSlip.ts';
 import { type FieldFault, tellFault } from './fieldFault.ts';
@@ -49,7 +49,9 @@ export function readerOf(entries: Entries, words: Words): Reader {
     if (reading.kind !== 'number') return undefined;
     if (kind === 'power' && !reading.signed && reading.value !== 0) {
       const slip = decimalSlip(field, text(field));
-      const offers = slip.length > 0 ? slip : bothSigns(reading.value);
+      const offers = (slip.length > 0 ? slip : bothSigns(reading.value)).map((power) =>
+        writeDigits(words, power),
+      );
       const [minus = '', plus = ''] = offers;
       fault(field, slip.length > 0 ? 'no-point' : 'no-sign', { slots: { plus, minus }, offers });
       return undefined;

@@ -4,7 +4,7 @@
  */
 import { atom, computed, map } from 'nanostores';
 import type { Frame } from '../catalogue/frame.ts';
-import { type Slots, say } from '../catalogue/words.ts';
+import { type Slots, say, writeDigits } from '../catalogue/words.ts';
 import type { Answer, PairAnswer } from '../quote/answer.ts';
 import type { PackageChange } from '../quote/change.ts';
 import type { DrawingsView } from '../quote/view/drawings.ts';
@@ -74,6 +74,8 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
     date,
     /** A sentence or label of the worksheet; `key` without its leading `worksheet.`. */
     t: (key: string, slots: Slots = {}) => say(data.words, `worksheet.${key}`, slots),
+    /** A text of figures with the decimal sign of the page. */
+    digits: (text: string) => writeDigits(data.words, text),
     entries,
     /** Whether entries are kept on this device. */
     kept,

@@ -9,7 +9,7 @@ import type { Worksheet } from '../configurator/worksheet.ts';
 export const Sheet = createContext<Worksheet | null>(null);
 
 /** What entries need of the stores that they belong to: those of a worksheet, or of the list of frames. */
-export type EntryStores = Pick<Worksheet, 't' | 'entries' | 'shownFaults' | 'enter' | 'leave'>;
+export type EntryStores = Pick<Worksheet, 't' | 'digits' | 'entries' | 'shownFaults' | 'enter' | 'leave'>;
 
 /** Stores of entries outside of a worksheet. */
 export const Entering = createContext<EntryStores | null>(null);

@@ -4,6 +4,7 @@ import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { tellFault } from '../../src/configurator/fieldFault.ts';
 import type { Entries } from '../../src/configurator/fields.ts';
 import { readEntries } from '../../src/configurator/readEntries.ts';
+import { WANTED } from '../../src/optics/notation/fault.ts';
 import { FAULT_CODES, FAULT_HINTS, FAULT_NOUNS, FAULT_UNITS, type Fault } from '../../src/quote/fault.ts';
 import { eyeFaults, fitFaults, pairFaults } from '../../src/quote/plausible.ts';
 import { DATE, frameOf, shop } from './shop.ts';
@@ -42,8 +43,9 @@ describe('a fault told in the words of a page', () => {
       ...FAULT_NOUNS.map((noun) => `of.${noun}`),
       ...FAULT_UNITS.map((unit) => `unit.${unit}`),
       ...FAULT_HINTS.map((hint) => `hint.${hint}`),
-    ];
-    expect(keys.filter((key) => !Object.hasOwn(words(language), `worksheet.fault.${key}`))).toEqual([]);
+    ].map((key) => `worksheet.fault.${key}`);
+    const wanted = WANTED.map((code) => `worksheet.entry.paste.wanted.${code}`);
+    expect([...keys, ...wanted].filter((key) => !Object.hasOwn(words(language), key))).toEqual([]);
   });
 
   it('says in English what the command says, but for its minus and its spelling', () => {

@@ -14,15 +14,21 @@ export interface Asides {
 const NUMBER = '([1-8]\\d(?:[.,]\\d+)?)(?!\\d)';
 const PAIR = `${NUMBER}(?:\\s*mm)?(?:\\s*[/&|]\\s*${NUMBER})?(?:\\s*mm)?`;
 /** PD also is a unit of prism: then a base follows it, and not millimetres. */
+/** Écart pupillaire, or distance pupillaire. */
+const FRENCH_PD = '(?:D\\.?P\\.?|[ÉE]\\.?P\\.?|(?:écart|distance)\\s+(?:inter)?pupillaire)';
 const AT_ITS_PLACE = '(?<![\\p{L}.])';
 const FORMS = {
-  nearPd: new RegExp(`${AT_ITS_PLACE}(?:near|reading)\\s+P\\.?D\\.?\\s*[:=]?\\s*${PAIR}`, 'iu'),
-  pd: new RegExp(
-    `${AT_ITS_PLACE}(?:(?:distance|dist|far)\\.?\\s+)?(?:P\\.?D\\.?|pupil\\w*\\s+distance)\\s*[:=]?\\s*${PAIR}`,
+  nearPd: new RegExp(
+    `${AT_ITS_PLACE}(?:(?:near|reading)\\s+P\\.?D\\.?|${FRENCH_PD}\\s+(?:de\\s+près|VP))\\s*[:=]?\\s*${PAIR}`,
     'iu',
   ),
-  vertex: /(?<![\p{L}.])(?:B\.?V\.?D|vertex(?:\s+distance)?)\.?\s*[:=]?\s*(\d{1,2}(?:[.,]\d+)?)(?:\s*mm)?/iu,
-  date: /(?:(?<!\p{L})(?:issued|dated?|examined|exam)(?:\s+on)?\s*[:=]?\s*)?(?<!\d)(\d{4}-\d{2}-\d{2})(?!\d)/iu,
+  pd: new RegExp(
+    `${AT_ITS_PLACE}(?:(?:distance|dist|far)\\.?\\s+)?(?:P\\.?D\\.?|pupil\\w*\\s+distance|${FRENCH_PD}(?:\\s+(?:de\\s+loin|VL))?)\\s*[:=]?\\s*${PAIR}`,
+    'iu',
+  ),
+  vertex:
+    /(?<![\p{L}.])(?:B\.?V\.?D|vertex(?:\s+distance)?|distance\s+vertex)\.?\s*[:=]?\s*(\d{1,2}(?:[.,]\d+)?)(?:\s*mm)?/iu,
+  date: /(?:(?<!\p{L})(?:issued|dated?|examined|exam|émise?|le)(?:\s+(?:on|le|du))?\s*[:=]?\s*)?(?<!\d)(\d{4}-\d{2}-\d{2})(?!\d)/iu,
 };
 
 /** Half a PD is below this, a whole one above, mm. */
@@ -30,8 +36,9 @@ const LARGEST_HALF_MM = 43;
 
 /** First words of lines about people and papers. */
 const ABOUT_ELSE =
-  /^(?:patient|name|born|dob|d\.o\.b|date\s+of\s+birth|doctor|dr|prescriber|optometrist|address|phone|tel|expir\w*|exp|valid|licen[sc]e|rx\s*(?:no|number|#)|signed|signature)(?!\p{L})/iu;
-const NAMES_AN_EYE = /(?<!\p{L})(?:o\.?d|o\.?s|o\.?u|re|le|be|r|l|right|left|both)(?!\p{L})/iu;
+  /^(?:patient|name|born|dob|d\.o\.b|date\s+of\s+birth|doctor|dr|prescriber|optometrist|address|phone|tel|expir\w*|exp|valid|licen[sc]e|rx\s*(?:no|number|#)|signed|signature|nom|prénom|naissance|née?|docteure?|adresse|téléphone|échéance)(?!\p{L})/iu;
+const NAMES_AN_EYE =
+  /(?<!\p{L})(?:o\.?d|o\.?s|o\.?g|o\.?u|odg|droit|gauche|re|le|be|r|l|right|left|both)(?!\p{L})/iu;
 
 /** All that can be told apart from the powers. */
 export function readAsides(text: string): Asides {
@@ -53,7 +60,7 @@ export function readAsides(text: string): Asides {
   if (
     date !== undefined &&
     isCivilDate(date) &&
-    !/born|dob|birth|exp/i.test(lineAt(rest, rest.indexOf(date)))
+    !/born|dob|birth|exp|valid|naissance|n[ée]+e?\s+le/i.test(lineAt(rest, rest.indexOf(date)))
   ) {
     take(FORMS.date);
     entries['issued'] = date;

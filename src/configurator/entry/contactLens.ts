@@ -17,7 +17,8 @@ const DIAMETER =
 /** Both without a name, as on a box: `8.6 / 14.2`. */
 const BARE =
   /(?<![\d.,+\-\u2212\u2013])(?<mm>[789][.,]\d{1,2})\s*(?:mm)?\s*[/,;x\u00d7\s]\s*(?<mm2>1[2-6][.,]\d{1,2})(?![\d.,])/giu;
-const PD = /(?<!\d[^\S\n]*)(?<!\p{L})(?:P\.?D|pupil\w*\s+distance)(?!\p{L})[\s.:=]*\d/iu;
+const PD =
+  /(?<!\d[^\S\n]*)(?<!\p{L})(?:P\.?D|D\.?P|[ÉE]\.?P|pupil\w*\s+distance|(?:écart|distance)\s+(?:inter)?pupillaire)(?!\p{L})[\s.:=]*\d/iu;
 
 /**
  * Where a text gives the base curve and diameter of a contact lens, in the order of the text; empty where it does

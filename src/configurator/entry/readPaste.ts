@@ -2,7 +2,7 @@
  * A pasted prescription becomes entries. An eye that is not understood to its end is left alone, since half of a
  * power is worse than none; the other eye is read all the same.
  */
-import type { NotationFault } from '../../optics/notation/fault.ts';
+import type { NotationFault, Wanted } from '../../optics/notation/fault.ts';
 import { readPrescription } from '../../optics/notation/readPrescription.ts';
 import type { WrittenEye, WrittenPrescription } from '../../optics/notation/written.ts';
 import type { Eye } from '../../optics/types.ts';
@@ -16,7 +16,7 @@ export type PasteMark = Span & {
   /** `mixed`: letters grown together with a number. */
   readonly kind: 'fault' | 'mixed' | 'unused' | 'contact-lens';
   /** What was expected there; null where nothing is wrong. */
-  readonly expected: string | null;
+  readonly expected: Wanted | null;
 };
 
 export interface Paste {
@@ -91,7 +91,7 @@ interface Part extends Span {
 }
 
 const PART =
-  /(?<![\p{L}.])(?:(?<right>o\.?d\.?|r\.?e\.?|r|right)|(?<left>o\.?s\.?|l\.?e\.?|l|left)|(?<both>o\.?u\.?|be|both)|(?<add>(?<=^[^\S\n]*)add))(?![\p{L}\d])/gimu;
+  /(?<![\p{L}.])(?:(?<right>o\.?d\.?|r\.?e\.?|r|right|(?:(?:œil|oeil)\s+)?droit)|(?<left>o\.?s\.?|o\.?g\.?|(?:(?:œil|oeil)\s+)?gauche|l\.?e\.?|l|left)|(?<both>o\.?u\.?|o\.?d\.?g\.?|be|both)|(?<add>(?<=^[^\S\n]*)add(?:ition)?))(?![\p{L}\d])/gimu;
 
 /** Stretches of the text that are about one eye or both, from each name to the next. */
 function partsOf(text: string): readonly Part[] {

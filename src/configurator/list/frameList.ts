@@ -2,7 +2,7 @@
 import { atom, computed, map } from 'nanostores';
 import type { Words } from '../../catalogue/catalogue.ts';
 import type { Shop } from '../../catalogue/shop.ts';
-import { type Slots, say } from '../../catalogue/words.ts';
+import { type Slots, say, writeDigits } from '../../catalogue/words.ts';
 import type { Entries, Field } from '../fields.ts';
 import type { ListTold } from './answerList.ts';
 import type { FrameFacts } from './facts.ts';
@@ -37,6 +37,7 @@ export function createFrameList({ shop, words, facts, date }: ListSource) {
     ...{ shop, facts, entries, filters, order, answers, progress, read },
     /** A text of the worksheet's entries; `key` without its leading `worksheet.`. */
     t: (key: string, slots: Slots = {}) => say(words, `worksheet.${key}`, slots),
+    digits: (text: string) => writeDigits(words, text),
     /** A text of the list; `key` without its leading `list.`. */
     told: (key: string, slots: Slots = {}) => say(words, `list.${key}`, slots),
     /** What a rule is called. */

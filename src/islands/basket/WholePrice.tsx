@@ -1,6 +1,8 @@
 /** Where the order goes and on what terms, the sum of each pair, what is charged once, and the total. */
+
 import { useStore } from '@nanostores/preact';
 import type { Shop } from '../../catalogue/shop.ts';
+import { writeDigits } from '../../catalogue/words.ts';
 import type { Answered, BasketStores } from '../../configurator/basket/basketStores.ts';
 import type { Telling } from '../keeping/telling.ts';
 import { LinesTable } from '../PriceLines.tsx';
@@ -16,11 +18,12 @@ interface Props {
 }
 
 export function WholePrice({ stores, telling, shop, answered: { answer } }: Props) {
-  const { say, t, figures } = telling;
+  const { say, t, figures, words } = telling;
   const { price, pairs } = answer;
   const faults = useStore(stores.faults).filter(({ field }) => field === null);
   const entering = {
     t,
+    digits: (text: string) => writeDigits(words, text),
     entries: stores.terms,
     shownFaults: stores.faults,
     enter: stores.enterTerm,

@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import { type Replaced, replacedBy } from '../../configurator/entry/applyPaste.ts';
 import { type Paste as Pasted, readPaste } from '../../configurator/entry/readPaste.ts';
+import type { Entries } from '../../configurator/fields.ts';
 import { useEntryStores } from '../sheet.ts';
 import { AddOffer } from './AddOffer.tsx';
 import { PasteReport } from './PasteReport.tsx';
@@ -12,12 +13,17 @@ interface Done {
   readonly replaced: readonly Replaced[];
 }
 
+/** Entries with their figures as they are written on this page. */
+const mapEntries = (entries: Entries, digits: (text: string) => string): Entries =>
+  Object.fromEntries(Object.entries(entries).map(([field, text]) => [field, digits(text ?? '')]));
+
 export function Paste() {
-  const { t, entries, enter, leave } = useEntryStores();
+  const { t, digits, entries, enter, leave } = useEntryStores();
   const [text, setText] = useState('');
   const [done, setDone] = useState<Done | 'undone' | null>(null);
   const read = () => {
-    const pasted = readPaste(text);
+    const found = readPaste(text);
+    const pasted = { ...found, entries: mapEntries(found.entries, digits) };
     const replaced = replacedBy(entries.get(), pasted.entries);
     for (const { field, now } of replaced) {
       enter(field, now);

@@ -5,7 +5,7 @@ import { fieldName } from '../../configurator/fieldName.ts';
 import { EYES, type Field } from '../../configurator/fields.ts';
 import type { Worksheet } from '../../configurator/worksheet.ts';
 import { writeEye } from '../../optics/notation/write.ts';
-import { useEntryStores } from '../sheet.ts';
+import { type EntryStores, useEntryStores } from '../sheet.ts';
 
 interface Props {
   readonly text: string;
@@ -21,11 +21,16 @@ const BESIDE_EYES = [
 ] as const satisfies readonly { named: Field; fields: readonly Field[] }[];
 
 /** What was read: `Right −2.00 DS`, `PD 31.5 / 32`. */
-function readTexts(t: Worksheet['t'], { eyes, entries }: Paste): readonly string[] {
+function readTexts(
+  { t, digits }: Pick<EntryStores, 't' | 'digits'>,
+  { eyes, entries }: Paste,
+): readonly string[] {
   const ofEyes = EYES.flatMap((eye) => {
     const written = eyes[eye];
     if (written === null) return [];
-    return [t('entry.paste.eye', { eye: t(eye), power: writeEye(written).replaceAll('-', '\u2212') })];
+    return [
+      t('entry.paste.eye', { eye: t(eye), power: digits(writeEye(written).replaceAll('-', '\u2212')) }),
+    ];
   });
   const beside = BESIDE_EYES.flatMap(({ named, fields }) => {
     const texts = fields.map((field) => entries[field] ?? '').filter((text) => text !== '');
@@ -35,10 +40,11 @@ function readTexts(t: Worksheet['t'], { eyes, entries }: Paste): readonly string
 }
 
 export function PasteReport({ text, pasted, replaced }: Props) {
-  const { t } = useEntryStores();
+  const stores = useEntryStores();
+  const { t } = stores;
   const { kind, eyes, unread, marks } = pasted;
   const told = ({ field, before }: Replaced) => `${fieldName(t, field)} ${before}`;
-  const read = readTexts(t, pasted);
+  const read = readTexts(stores, pasted);
   const over = replaced.filter(
     ({ field, before, now }) => before !== '' && now !== '' && field !== 'pd.mode',
   );
@@ -114,7 +120,8 @@ function markText(t: Worksheet['t'], text: string, { start, end, kind, expected 
   const found = text.slice(start, end).trim();
   if (kind !== 'fault') return t(`entry.paste.${kind}`, { found });
   const before = text.slice(0, start).trimEnd().split(/\s+/).slice(-2).join(' ');
+  const wanted = expected === null ? '' : t(`entry.paste.wanted.${expected.code}`, expected.figures);
   return found === ''
-    ? t('entry.paste.fault-end', { found: before, expected: expected ?? '' })
-    : t('entry.paste.fault', { found, expected: expected ?? '' });
+    ? t('entry.paste.fault-end', { found: before, expected: wanted })
+    : t('entry.paste.fault', { found, expected: wanted });
 }

@@ -1,6 +1,6 @@
 /** Walks over the tokens of a written prescription and makes faults that point into its text. */
 import { failure } from '../result.ts';
-import type { NotationFault } from './fault.ts';
+import type { NotationFault, Wanted } from './fault.ts';
 import type { Token } from './tokens.ts';
 
 /** A place among tokens. */
@@ -22,13 +22,19 @@ export function skip(cursor: Cursor, ...texts: readonly string[]): boolean {
   return matches;
 }
 
-/** Steps over marks that only separate: / , & | = colons, and the words and, with. */
+/** Steps over marks that only separate: / , & | = colons, and the words and, with, et, avec. */
 export function skipSeparators(cursor: Cursor): void {
-  while (skip(cursor, '/', ',', '&', '|', '=', ':', 'and', 'with'));
+  while (skip(cursor, '/', ',', '&', '|', '=', ':', 'and', 'with', 'et', 'avec'));
 }
 
 /** A fault at a token. */
-export function faultAt(cursor: Cursor, token: Token, code: NotationFault['code'], expected: string) {
-  const { start, end } = token;
+export function faultAt(
+  cursor: Cursor,
+  { start, end }: Token,
+  code: NotationFault['code'],
+  wanted: Wanted['code'],
+  figures: Wanted['figures'] = {},
+) {
+  const expected = { code: wanted, figures };
   return failure<NotationFault>({ code, start, end, expected, found: cursor.text.slice(start, end) });
 }

@@ -23,7 +23,7 @@ export function readEyeAt(cursor: Cursor): Result<WrittenEye, NotationFault> {
       if (!prism.ok) return prism;
       prisms.push(prism.value);
     } else if (startsAdd(cursor)) {
-      if (addD !== null) return faultAt(cursor, token, 'twice', 'one add an eye');
+      if (addD !== null) return faultAt(cursor, token, 'twice', 'add-once');
       const add = readAdd(cursor);
       if (!add.ok) return add;
       addD = add.value;

@@ -1,7 +1,8 @@
 /**
  * Reads a written prescription in the usual notations, both eyes or one.
  *
- * Eyes are named OD, OS, R, L, RE, LE, right, left; OU, BE or both names the two at once. An add on a line of its own, or
+ * Eyes are named OD, OS, R, L, RE, LE, right, left, and in French OD, OG, œil droit, œil gauche; OU, BE, both or ODG
+ * names the two at once. An add on a line of its own, or
  * with OU, is for both eyes. Anything else is an exact fault; nothing is guessed.
  */
 import { failure, type Result, success } from '../result.ts';
@@ -23,11 +24,16 @@ const NAMES: ReadonlyMap<string, Named> = new Map([
   ['l', 'left'],
   ['le', 'left'],
   ['left', 'left'],
+  ['droit', 'right'],
+  ['og', 'left'],
+  ['gauche', 'left'],
   ['ou', 'both'],
+  ['odg', 'both'],
   ['be', 'both'],
   ['both', 'both'],
 ]);
-const AN_EYE = 'an eye: OD, OS, R, L, RE, LE, OU, right or left';
+/** French names an eye behind its noun. */
+const EYE_WORDS = ['œil', 'oeil'];
 
 /** One eye without a name, as `-2.25 -0.75 x 90 add +1.50`. */
 export function readEye(text: string): Result<WrittenEye, NotationFault> {
@@ -39,7 +45,7 @@ export function readEye(text: string): Result<WrittenEye, NotationFault> {
   if (!eye.ok) return eye;
   while (peek(cursor).kind === 'line') cursor.at++;
   const rest = peek(cursor);
-  return rest.kind === 'end' ? eye : faultAt(cursor, rest, 'left-over', 'the end, an add or a prism');
+  return rest.kind === 'end' ? eye : faultAt(cursor, rest, 'left-over', 'end');
 }
 
 /** Both eyes by name. */
@@ -72,6 +78,7 @@ interface SharedAdd {
 }
 
 function readEntry(cursor: Cursor, read: Reading): NotationFault | null {
+  skip(cursor, ...EYE_WORDS);
   const label = peek(cursor);
   const named = label.kind === 'word' ? NAMES.get(label.text) : undefined;
   if (named !== undefined) {
@@ -84,12 +91,12 @@ function readEntry(cursor: Cursor, read: Reading): NotationFault | null {
   }
   if (named === undefined) {
     const code = read.right === null && read.left === null ? 'no-eye' : 'left-over';
-    return faultAt(cursor, label, code, AN_EYE).fault;
+    return faultAt(cursor, label, code, 'eye').fault;
   }
   const eye = readEyeAt(cursor);
   if (!eye.ok) return eye.fault;
   for (const side of named === 'both' ? (['right', 'left'] as const) : ([named] as const)) {
-    if (read[side] !== null) return faultAt(cursor, label, 'eye-twice', `the ${side} eye once`).fault;
+    if (read[side] !== null) return faultAt(cursor, label, 'eye-twice', 'eye-once').fault;
     read[side] = eye.value;
   }
   return null;
@@ -99,7 +106,7 @@ function sharedAdd(cursor: Cursor, read: Reading, unnamed: boolean): NotationFau
   const token = peek(cursor);
   const add = readAdd(cursor);
   if (!add.ok) return add.fault;
-  if (read.shared !== null) return faultAt(cursor, token, 'twice', 'one add for both eyes').fault;
+  if (read.shared !== null) return faultAt(cursor, token, 'twice', 'add-once-both').fault;
   const afterOne = unnamed && (read.right === null) !== (read.left === null);
   read.shared = { addD: add.value, token, afterOne };
   return null;
@@ -109,10 +116,9 @@ function finished(
   cursor: Cursor,
   { right, left, shared }: Reading,
 ): Result<WrittenPrescription, NotationFault> {
-  if (right === null && left === null) return faultAt(cursor, peek(cursor), 'no-eye', AN_EYE);
+  if (right === null && left === null) return faultAt(cursor, peek(cursor), 'no-eye', 'eye');
   if (shared?.afterOne && right !== null && left !== null) {
-    const expected = "the add behind its eye's powers on the same line, or after both eyes";
-    return faultAt(cursor, shared.token, 'left-over', expected);
+    return faultAt(cursor, shared.token, 'left-over', 'add-place');
   }
   const withAdd = (eye: WrittenEye | null) =>
     eye === null || shared === null || eye.addD !== null ? eye : { ...eye, addD: shared.addD };

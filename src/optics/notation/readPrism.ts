@@ -18,16 +18,23 @@ const LONG: ReadonlyMap<string, Base> = new Map([
   ['out', 'out'],
   ['up', 'up'],
   ['down', 'down'],
+  ['interne', 'in'],
+  ['nasale', 'in'],
+  ['externe', 'out'],
+  ['temporale', 'out'],
+  ['supérieure', 'up'],
+  ['inférieure', 'down'],
 ]);
-const PRISM_UNITS = ['\u2206', '\u0394', '\u03b4', '^', 'pd', 'prism'];
+const PRISM_WORDS = ['prism', 'prisme'];
+const PRISM_UNITS = ['\u2206', '\u0394', '\u03b4', '^', 'pd', 'prism', 'prisme'];
 /** Units that powers have too: they tell of prism only where a base follows. */
-const SHARED_UNITS = ['d', 'dioptres', 'diopters'];
+const SHARED_UNITS = ['d', 'dioptres', 'diopters', 'dioptries'];
 const BASE_WORDS = ['base', 'b', '@'];
 
 /** Whether a prism starts here: the word, a base name, or an unsigned number that a prism unit or a base follows. */
 export function startsPrism(cursor: Cursor): boolean {
   const first = peek(cursor);
-  if (first.kind === 'word') return first.text === 'prism' || SHORT.has(first.text);
+  if (first.kind === 'word') return PRISM_WORDS.includes(first.text) || SHORT.has(first.text);
   if (first.kind !== 'number' || first.signed) return false;
   const next = peek(cursor, 1).text;
   if (PRISM_UNITS.includes(next) || namesBase(next)) return true;
@@ -38,7 +45,7 @@ const namesBase = (text: string) => SHORT.has(text) || LONG.has(text) || BASE_WO
 
 /** One prism with its base. Call only where `startsPrism`. */
 export function readPrism(cursor: Cursor): Result<NamedPrism, NotationFault> {
-  skip(cursor, 'prism');
+  skip(cursor, ...PRISM_WORDS);
   while (skip(cursor, ':', '='));
   const baseFirst = SHORT.get(peek(cursor).text);
   if (baseFirst !== undefined) cursor.at++;
@@ -54,12 +61,7 @@ function readAmount(cursor: Cursor): Result<number, NotationFault> {
   const token = peek(cursor);
   const inRange = token.kind === 'number' && !token.signed && token.value <= LARGEST_PRISM;
   if (!inRange) {
-    return faultAt(
-      cursor,
-      token,
-      'prism-range',
-      `an amount of prism from 0 to ${LARGEST_PRISM}, without a sign`,
-    );
+    return faultAt(cursor, token, 'prism-range', 'prism-range', { most: LARGEST_PRISM });
   }
   cursor.at++;
   while (skip(cursor, ...PRISM_UNITS, ...SHARED_UNITS));
@@ -82,10 +84,10 @@ function readBase(cursor: Cursor): Result<Base | number, NotationFault> {
   }
   if (next.kind === 'number' && next !== token && !next.signed && next.value <= 360) {
     cursor.at++;
-    skip(cursor, '\u00b0', 'deg', 'degrees');
+    skip(cursor, '\u00b0', 'deg', 'degrees', 'degrés');
     return success(next.value);
   }
-  return faultAt(cursor, next, 'no-base', 'a base: BI, BO, BU, BD, or @ and degrees from 0 to 360');
+  return faultAt(cursor, next, 'no-base', 'base');
 }
 
 /** `BU @ 37`, 180-degree notation: up or down along a meridian. In and out have no such form. */
@@ -93,14 +95,9 @@ function readAlong(cursor: Cursor, base: Base | number): Result<Base | number, N
   if ((base !== 'up' && base !== 'down') || !skip(cursor, '@', 'along')) return success(base);
   const token = peek(cursor);
   if (token.kind !== 'number' || token.signed || token.value <= 0 || token.value >= 180) {
-    return faultAt(
-      cursor,
-      token,
-      'no-base',
-      'the meridian of a base up or down, above 0 to below 180 degrees',
-    );
+    return faultAt(cursor, token, 'no-base', 'meridian');
   }
   cursor.at++;
-  skip(cursor, '\u00b0', 'deg', 'degrees');
+  skip(cursor, '\u00b0', 'deg', 'degrees', 'degrés');
   return success(base === 'up' ? token.value : token.value + 180);
 }

@@ -21,7 +21,7 @@ export interface Token {
 }
 
 const PATTERN =
-  /(?<line>[\r\n]+|;)|(?<space>[^\S\r\n]+)|(?<number>(?:[+\-\u2212\u2013][^\S\r\n]*)?(?:\d+(?:[.,]\d+)?|[.,]\d+))|(?<mark>[/,:=@&|^*\u00d7\u00b0\u2206\u0394\u221e])|(?<word>DC(?=x)|\p{L}+(?:\.\p{L}+)*(?:\.(?!\d))?)/iuy;
+  /(?<line>[\r\n]+|;)|(?<space>[^\S\r\n]+)|(?<number>(?:[+\-\u2212\u2013][^\S\r\n]*)?(?:\d+(?:[.,]\d+)?|[.,]\d+))|(?<mark>[/,:=@&|^*()\u00d7\u00b0\u2206\u0394\u221e])|(?<word>DC(?=x)|\p{L}+(?:\.\p{L}+)*(?:\.(?!\d))?)/iuy;
 
 /** All tokens, the last of kind `end`; a fault at the first character that no prescription contains. */
 export function tokenise(text: string): Result<readonly Token[], NotationFault> {
@@ -51,6 +51,6 @@ function token(kind: 'line' | 'number' | 'mark' | 'word', found: string, start: 
 
 function unknownSign(text: string, at: number): NotationFault {
   const found = String.fromCodePoint(text.codePointAt(at) ?? 0);
-  const expected = 'a number, a word such as plano, add or OD, or one of / x @ :';
+  const expected = { code: 'sign', figures: {} } as const;
   return { code: 'unknown-sign', start: at, end: at + found.length, expected, found };
 }
