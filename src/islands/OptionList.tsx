@@ -66,6 +66,8 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
           ))}
         </table>
       </div>
+      {columns.some(({ cells }) => cells.some(({ rank }) => rank !== null)) &&
+        rows.some(({ mark }) => mark === 'refused') && <p class="ws-note ws-extra">{t('trade.ranked')}</p>}
       {alike.length > 0 && (
         <p class="ws-note ws-extra">
           {t('trade.alike', {
