@@ -67,9 +67,9 @@ function suggest(issue: SchemaIssue, value: unknown, source: string | null): str
   return `Write ${issue.expected}.`;
 }
 
-/** `51,5 mm` was meant as 51.5. */
+/** `51,5 mm` was meant as 51.5; `5o` and `5o1` may be any number. */
 function suggestNumber(value: string): string {
-  const figures = /^\s*([-+−]?\d+(?:[.,]\d+)?)\s*(\S*)\s*$/.exec(value);
+  const figures = /^\s*([-+−]?\d+(?:[.,]\d+)?)(?![oOlI])\s*([^\s\d]*)\s*$/.exec(value);
   if (figures === null) return 'Write digits and a point only, without quotes.';
   const number = (figures[1] ?? '').replace(',', '.').replace('−', '-').replace('+', '');
   return `Write ${number}, without quotes and without a unit.`;

@@ -22,8 +22,12 @@ function expectedPrice({ code, digits }: Currency, signed: boolean): string {
   return `a price in ${code}${figures}, in quotes, such as "${signed ? '-' : ''}${sample}"`;
 }
 
+/** A letter beside or between figures may be one of them: `12o,00` may be 120 and is no slip for 12. */
+const MISTYPED = /\p{L}[.,]?\d|\d[.,]?\p{L}|\d.*\p{L}.*\d/u;
+
 /** `$ 149,00` was meant as `149.00`, `149` too; null where it cannot be told. */
 function meantBy(value: string, digits: number, whole: boolean): string | null {
+  if (MISTYPED.test(value)) return null;
   const plain = value.replace(/[^\d.,-]/g, '');
   const parsed = parseDecimal(plain, digits);
   const meant = parsed.ok ? plain : parsed.fault.meant;
@@ -66,7 +70,9 @@ function amount(currency: Currency, signed: boolean) {
             ? `Write "${meant}".`
             : tooFine
               ? `Round it: "${neighbours(value, digits).join('" or "')}".`
-              : 'Write digits and a point only.',
+              : MISTYPED.test(value)
+                ? 'Write digits and a point only. A letter stands among the digits.'
+                : 'Write digits and a point only.',
       });
       return 0;
     }),

@@ -79,6 +79,10 @@ describe('a field', () => {
     `);
   });
 
+  it.each(['4o', '4o8', '48O'])('with a letter that may be a digit is told no number: %s', (typed) => {
+    expect(frame('a: 48\n', `a: ${typed}\n`)).toContain('Write digits and a point only, without quotes.');
+  });
+
   it('with a decimal comma and a unit is told what to write', () => {
     expect(frame('ed: 48.5', 'ed: 48,5 mm')).toMatchInlineSnapshot(`
       "

@@ -59,6 +59,10 @@ describe('a price', () => {
     ['1,5', 'Write "1.50".'],
     ['1234567890.00', 'Write digits and a point only.'],
     ['-0.00', 'Write it without a minus.'],
+    ['$ 149,00', 'Write "149.00".'],
+    ['149.00 USD', 'Write "149.00".'],
+    ['12o,00', 'Write digits and a point only. A letter stands among the digits.'],
+    ['12,oo', 'Write digits and a point only. A letter stands among the digits.'],
     ['free', 'Write digits and a point only.'],
   ])('has the digits of its currency: "%s" is told: %s', (price, hint) => {
     expect(frame(`"${price}"`)).toContain(`to do:    ${hint}`);
