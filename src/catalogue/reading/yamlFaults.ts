@@ -100,6 +100,28 @@ const DEEPER: Explanation = {
   hint: 'Indent the next line like this one.',
 };
 
+/** A code of the parser covers several slips; these are told by the parser's message. */
+const BY_MESSAGE: readonly (readonly [RegExp, Explanation])[] = [
+  [
+    /^Sequence item without - /,
+    {
+      received: 'a field that is indented less than the others of its list item',
+      hint: 'Add the missing spaces: the fields of an item begin below its first one, two spaces behind the "-".',
+    },
+  ],
+  [
+    /^A block sequence may not be used as an implicit map key/,
+    {
+      received: 'a "- " that is indented less than the items above it',
+      hint: 'Add the missing spaces: every "-" of a list stands below the first one.',
+    },
+  ],
+];
+
+function explain({ code, message }: YAMLParseError): Explanation | undefined {
+  return BY_MESSAGE.find(([form]) => form.test(message))?.[1] ?? EXPLAINED[code];
+}
+
 /**
  * The syntax errors worth showing: the first, since later ones mostly follow from it, and every tab.
  */
@@ -108,7 +130,7 @@ export function explainSyntax(errors: readonly YAMLParseError[]): PlacedDetail[]
   const first = errors.find((error) => error.code !== 'TAB_AS_INDENT');
   if (first === undefined || tabs.length > 0) return tabs;
   const deeper = errors.some(({ code, pos }) => code === 'MULTILINE_IMPLICIT_KEY' && pos[0] === first.pos[0]);
-  const { received, hint } = (deeper ? DEEPER : EXPLAINED[first.code]) ?? {
+  const { received, hint } = (deeper ? DEEPER : explain(first)) ?? {
     received: first.message,
     hint: 'Compare it with a file that works.',
   };

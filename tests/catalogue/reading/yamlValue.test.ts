@@ -108,6 +108,15 @@ describe('YAML that cannot be read', () => {
     `);
   });
 
+  it.each([
+    ['    b: 42', '   b: 42', 'a field that is indented less than the others of its list item'],
+    ['  - { code: slate', ' - { code: slate', 'a "- " that is indented less than the items above it'],
+  ])('names the indent of a list that lacks a space: %j', (line, short, found) => {
+    const printed = printedAfter('frames/dunlin.md', line, short);
+    expect(printed).toContain(found);
+    expect(printed).toContain('Add the missing spaces');
+  });
+
   it('names a field with another indent', () => {
     expect(printedAfter('frames/dunlin.md', 'massG: 22', '  massG: 22')).toMatchInlineSnapshot(`
       "
