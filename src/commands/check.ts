@@ -2,7 +2,7 @@
  * `npm run check`: reads the content folder and prints every fault (status 1), or what the shop holds (status 0). A
  * sentence of the interface that another language of the shop lacks is a fault here, though the shop is built without
  * it; a text of the content that is not translated yet is told.
- * Another folder may be named: `npm run check -- FOLDER`.
+ * Another folder may be named: `npm run check -- --shop FOLDER`, or the folder alone.
  */
 import { parseArgs } from 'node:util';
 import { loadCatalogue } from '../catalogue/load.ts';
@@ -15,14 +15,23 @@ function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
 }
 
+const USAGE = 'Usage: npm run check -- --shop FOLDER, or the folder alone';
+
 /** The folder that was named; anything else on the line is a slip. */
 function folderToCheck(): string {
   try {
-    const { positionals } = parseArgs({ allowPositionals: true });
-    if (positionals.length <= 1) return positionals[0] ?? 'content';
-    console.error(`Expected one folder at most, found ${positionals.length}. Usage: npm run check -- FOLDER`);
+    const options = { shop: { type: 'string', multiple: true } } as const;
+    const { positionals, values } = parseArgs({ options, allowPositionals: true });
+    const named = [...(values.shop ?? []), ...positionals];
+    if (named.length <= 1) return named[0] ?? 'content';
+    console.error(`Expected one folder at most, found ${named.length}. ${USAGE}`);
   } catch (error) {
-    console.error(`${error instanceof Error ? error.message : error}\nUsage: npm run check -- FOLDER`);
+    // The second sentence of the message is on arguments that begin with a hyphen.
+    const reason = (error instanceof Error ? error.message : String(error)).replace(
+      / To specify a positional.*$/s,
+      '',
+    );
+    console.error(`${reason}\n${USAGE}`);
   }
   process.exit(1);
 }

@@ -39,12 +39,17 @@ describe('npm run check', () => {
     expect(check('nowhere').error).toContain('nowhere:1:1 this file cannot be read [unreadable]');
   });
 
+  it('takes the folder as the other commands do', () => {
+    expect(check('--shop', 'nowhere').error).toBe(check('nowhere').error);
+  });
+
   it('says how it is used when it is asked otherwise', () => {
-    for (const wrong of [['--all'], ['a', 'b']]) {
+    for (const wrong of [['--all'], ['a', 'b'], ['--shop', 'a', 'b'], ['--shop']]) {
       const { status, error } = check(...wrong);
       expect(status).toBe(1);
-      expect(error).toContain('Usage: npm run check -- FOLDER');
+      expect(error).toContain('Usage: npm run check -- --shop FOLDER');
       expect(error).not.toContain('    at ');
+      expect(error).not.toContain('positional');
     }
   });
 });
