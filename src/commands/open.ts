@@ -58,8 +58,10 @@ function keysOf(file: string): readonly string[] {
       'is itself locked with a passphrase. Unlock it on the way: age -d FILE | npm run -s open -- FOLDER --identity -',
     none: 'holds no private key. Expected a line that begins with AGE-SECRET-KEY-1.',
     line: `line ${read.line}, is neither a private key nor a remark. Expected AGE-SECRET-KEY-1 and 58 letters and digits.`,
+    mistyped: `line ${read.line}, begins like a private key and has a typing error. Compare it letter by letter with the key that was printed: AGE-SECRET-KEY-1 and 58 capitals and digits.`,
   }[read.code];
-  throw new Refused(`${name}${read.code === 'line' ? ',' : ''} ${why}`);
+  const atLine = read.code === 'line' || read.code === 'mistyped';
+  throw new Refused(`${name}${atLine ? ',' : ''} ${why}`);
 }
 
 function loadShop(folder: string): Catalogue {

@@ -255,7 +255,8 @@ describe('npm run open', () => {
     const nearly = `${mine.identity.slice(0, -1)}${mine.identity.endsWith('Q') ? 'P' : 'Q'}`;
     for (const [text, told] of [
       ['', 'holds no private key'],
-      [`# a\n${nearly}\n`, 'line 2, is neither a private key nor a remark'],
+      [`# a\n${nearly}\n`, 'line 2, begins like a private key and has a typing error'],
+      [`# a\nmy key\n`, 'line 2, is neither a private key nor a remark'],
       ['age-encryption.org/v1\n-> scrypt', 'is itself locked with a passphrase'],
     ] as const) {
       const { status, error } = open(['--identity', '-'], text);

@@ -141,7 +141,9 @@ describe('an inspection', () => {
         .getByText(/Power, Right: the lens is off; order it again. Beyond its limit by [\d.]+ D\./)
         .waitFor();
       await page.locator('#wr-0-right-sphere').fill('a lot');
-      await page.getByText('Expected a number from -40 to 40 D.').waitFor();
+      await page.getByText('“a lot” is not a number. Expected a number from -40 to 40 D.').waitFor();
+      await page.getByText('The result waits until these are corrected: Sphere, Right.').waitFor();
+      expect(await page.getByText('Still to enter').count()).toBe(0);
       expect(await verdict.count()).toBe(0);
       await page.locator('#wr-0-right-sphere').fill('-9');
       await page.getByRole('button', { name: 'Keep this inspection and begin another' }).click();
@@ -222,6 +224,11 @@ describe('what is kept', () => {
     await page.getByText('Lenses ordered, ').waitFor();
     await page.getByLabel('Remark to the supplier').fill('Grind it thin.');
     await page.getByText('Make it again, with the reason').click();
+    expect(
+      await page.locator('#wr-reason, #wr-eye').evaluateAll((all) => all.map((one) => one.matches(':valid'))),
+    ).toEqual([false, false]);
+    await page.locator('#wr-reason').selectOption('Power of the lens');
+    await page.locator('#wr-eye').selectOption('Right');
     await page.getByRole('button', { name: 'Begin again from the lenses' }).click();
     await page.getByRole('row', { name: 'Power of the lens 1 100' }).waitFor();
     // What was typed is sealed once typing pauses.

@@ -27,9 +27,22 @@ export function Inspect({ judged, at, count, draft, typed, enter, write }: Props
   const entering = { draft, typed, enter };
   const unit = (field: MeasureField) => w(`unit.${field.unit === 'prism' ? 'prism-dioptres' : field.unit}`);
   const wrongOf = (key: string) => {
-    const found = wrong.find((one) => one.key === key)?.field;
-    return found && t('inspect.wrong', { least: found.least, most: found.most, unit: unit(found) });
+    const found = wrong.find((one) => one.key === key);
+    if (found === undefined) return undefined;
+    const { least, most } = found.field;
+    return t(`inspect.wrong.${found.why}`, {
+      typed: typed(`${at}.${key}`).trim(),
+      least,
+      most,
+      unit: unit(found.field),
+    });
   };
+  const wrongFields = wrong.map(({ key, field }) => {
+    const what = t(`inspect.${field.name.replace('stated-', '')}`);
+    const part = field.name.startsWith('stated-') ? `${what} (${t('inspect.stated')})` : what;
+    const [eye] = key.split('.');
+    return eye === key ? part : t('inspect.named', { field: part, eye: w(`eye.${eye}`) });
+  });
   const own = { ...entering, judged, at, unit, wrongOf };
   const found = measured && inspectPair(judged, measured, offer);
   const id = `wr-inspect-${at}`;
@@ -74,6 +87,9 @@ export function Inspect({ judged, at, count, draft, typed, enter, write }: Props
           </label>
         ))}
       </fieldset>
+      {wrong.length > 0 && (
+        <p class="ws-fault">{t('inspect.wrongFields', { fields: wrongFields.join('; ') })}</p>
+      )}
       {missing.length > 0 && (
         <p class="ws-note">
           {t('inspect.missing', { eyes: missing.map((eye) => w(`eye.${eye}`)).join(', ') })}

@@ -124,18 +124,26 @@ function NextStep({ job }: { readonly job: Progress }) {
   );
 }
 
+/** A remake whose reason and lens may not be chosen yet. */
+type Begun = Omit<Remake, 'reason' | 'eye'> & {
+  readonly reason: Remake['reason'] | '';
+  readonly eye: Remake['eye'] | '';
+};
+
 function RemakeForm({ job }: { readonly job: Progress }) {
   const bench = useBench();
   const { t, w } = bench;
-  const [why, setWhy] = useState<Remake>({ on: bench.today(), reason: 'lens-power', eye: 'right', note: '' });
+  const [why, setWhy] = useState<Begun>({ on: bench.today(), reason: '', eye: '', note: '' });
   const select = <K extends 'reason' | 'eye'>(key: K, options: readonly (readonly [Remake[K], string])[]) => (
     <div class="ws-field">
       <label for={`wr-${key}`}>{t(`steps.${key}`)}</label>
       <select
         id={`wr-${key}`}
+        required
         value={why[key]}
         onInput={({ currentTarget }) => setWhy({ ...why, [key]: currentTarget.value })}
       >
+        <option value="">{t('steps.choose')}</option>
         {options.map(([value, text]) => (
           <option key={value} value={value}>
             {text}
@@ -149,8 +157,10 @@ function RemakeForm({ job }: { readonly job: Progress }) {
       class="wr-form"
       onSubmit={(event) => {
         event.preventDefault();
-        void bench.note(remake(job, { ...why, note: why.note.trim() }, bench.by.get().trim()));
-        setWhy({ ...why, note: '' });
+        const { on, reason, eye } = why;
+        if (reason === '' || eye === '') return;
+        void bench.note(remake(job, { on, reason, eye, note: why.note.trim() }, bench.by.get().trim()));
+        setWhy({ on, reason: '', eye: '', note: '' });
         bench.said.set(t('steps.again'));
       }}
     >

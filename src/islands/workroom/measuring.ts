@@ -12,13 +12,15 @@ export interface WrongField {
   /** As in the draft. */
   readonly key: string;
   readonly field: MeasureField;
+  /** Not a number, outside of the field's range, or empty where another field needs it. */
+  readonly why: 'unread' | 'range' | 'needed';
 }
 
 export interface Measuring {
   /** Null while a power is missing or a field is wrong. */
   readonly measured: MeasuredPair | null;
   readonly wrong: readonly WrongField[];
-  /** Eyes whose power is not entered. */
+  /** Eyes whose power is not entered; one that is entered wrongly is not missing. */
   readonly missing: readonly Eye[];
 }
 
@@ -41,7 +43,7 @@ export function readMeasured(judged: JudgedPair, draft: Draft, lines: number): M
     ['right', right],
     ['left', left],
   ];
-  const missing = bare.filter(([, values]) => values['sphere'] === undefined).map(([side]) => side);
+  const missing = bare.map(([side]) => side).filter((side) => (draft[`${side}.sphere`] ?? '').trim() === '');
   if (wrong.length > 0 || missing.length > 0) return { measured: null, wrong, missing };
   const stated = bare.flatMap(([side, values]) => {
     const power = statedPower(values);
@@ -69,7 +71,7 @@ function readEye(judged: JudgedPair, draft: Draft, side: Eye, wrong: WrongField[
   for (const prefix of ['', 'stated-']) {
     const key = `${side}.${prefix}axis`;
     const needed = (values[`${prefix}cylinder`] ?? 0) !== 0 && (draft[key] ?? '').trim() === '';
-    if (needed) wrong.push({ key, field: AXIS });
+    if (needed) wrong.push({ key, field: AXIS, why: 'needed' });
   }
   return values;
 }
@@ -86,9 +88,9 @@ function takeFields(
     const key = prefix + one.name;
     const read = readNumber(draft[key] ?? '');
     if (read.kind === 'blank') continue;
-    if (read.kind === 'number' && read.value >= one.least && read.value <= one.most)
-      values[one.name] = read.value;
-    else wrong.push({ key, field: one });
+    if (read.kind === 'unread') wrong.push({ key, field: one, why: 'unread' });
+    else if (read.value < one.least || read.value > one.most) wrong.push({ key, field: one, why: 'range' });
+    else values[one.name] = read.value;
   }
   return values;
 }

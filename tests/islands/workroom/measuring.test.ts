@@ -28,6 +28,11 @@ describe('what is typed', () => {
     expect([measured, missing]).toEqual([null, ['left']]);
   });
 
+  it('of which a wrong power is not missing, and says why', () => {
+    const { missing, wrong } = readMeasured(single, { ...powers, 'right.sphere': '-3,25x' }, 0);
+    expect([missing, wrong.map(({ key, why }) => [key, why])]).toEqual([[], [['right.sphere', 'unread']]]);
+  });
+
   it.each([
     ['right.sphere', '-325'],
     ['left.axis', '200'],

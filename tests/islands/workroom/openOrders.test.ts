@@ -71,7 +71,9 @@ describe('a private key', () => {
   it('that is none is refused without a word of it', async () => {
     const bench = benchOn();
     const nearly = mine.identity.slice(0, -1);
-    expect(await bench.giveKeys(`# mine\n${nearly}`)).toMatch(/^Line 2 is neither/);
+    expect(await bench.giveKeys(`# mine\n${nearly}`)).toMatch(
+      /^The private key in line 2 has a typing error/,
+    );
     expect(await bench.giveKeys('')).toMatch(/no private key/);
     expect(bench.keys.get()).toEqual([]);
   });
