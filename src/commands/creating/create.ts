@@ -22,6 +22,16 @@ export function knownOf({ files, name }: ContentFolder, root: string): Known {
   return { folder: root, currency, content };
 }
 
+/** The command that gives all answers again, as a shell reads it. */
+function commandOf({ name }: Recipe, root: string, answers: Answers): string {
+  const quoted = (text: string) =>
+    /^[\w./#@-]+$/.test(text) && !text.startsWith('#') ? text : `'${text.replaceAll("'", `'\\''`)}'`;
+  const flags = Object.entries(answers).flatMap(([flag, text]) =>
+    text === '' ? [] : [`--${flag}=${quoted(text)}`],
+  );
+  return ['npm run new --', name, ...flags, `--shop=${quoted(root)}`].join(' ');
+}
+
 /** Writes what the recipe makes into the content folder `root`; what is told afterwards. Throws Refused. */
 export async function create(
   recipe: Recipe,
@@ -39,9 +49,10 @@ export async function create(
   const gathered = await gather(recipe, given, known, asked, taken);
   if (!gathered.ok) throw new Refused(`${gathered.faults.join('\n')}\nNothing was written.`);
   const changes = recipe.changes(gathered.answers, known);
-  if (changes instanceof Error) throw new Refused(`${changes.message}\nNothing was written.`);
+  const nothing = `Nothing was written. Your answers, to be given again with what is wrong changed:\n${commandOf(recipe, root, gathered.answers)}`;
+  if (changes instanceof Error) throw new Refused(`${changes.message}\n${nothing}`);
   const { faults, before } = tryChanges(folder, root, changes);
-  if (faults.length > 0) throw new Refused(`${printFaults(faults)}\nNothing was written.`);
+  if (faults.length > 0) throw new Refused(`${printFaults(faults)}\n${nothing}`);
   writeAll(changes);
   const still = `The shop had faults before, and has them still (${before}): npm run check`;
   return [

@@ -2,7 +2,7 @@
 import { BRIDGES, MOUNTINGS } from '../../catalogue/frame.ts';
 import { slug } from '../../catalogue/reading/folders.ts';
 import { valueAt } from '../../catalogue/schema/parse.ts';
-import { OUTLINE_FAMILIES, type OutlineFamily } from '../../optics/outlineFamily.ts';
+import { fitFamily, OUTLINE_FAMILIES, type OutlineFamily } from '../../optics/outlineFamily.ts';
 import { usualEdMm } from '../../quote/ownFrame.ts';
 import { fileRecipe } from './fileRecipe.ts';
 import { type Answers, type Known, named, numeric, priced } from './recipe.ts';
@@ -19,6 +19,18 @@ function suggestEd({ a, b, family }: Answers): string | null {
   if (typeof box.a !== 'number' || typeof box.b !== 'number') return null;
   const edMm = usualEdMm(family as OutlineFamily, { a: box.a, b: box.b });
   return Number.isFinite(edMm) ? String(Math.round(edMm * 10) / 10) : null;
+}
+
+/** An ED that no outline of the family has in this box, with the limits of those that there are. */
+function refuseEd({ a, b, ed, family }: Answers): string | null {
+  const [aMm, bMm, edMm] = [numeric(a), numeric(b), numeric(ed)];
+  if (typeof aMm !== 'number' || typeof bMm !== 'number' || typeof edMm !== 'number') return null;
+  if (!OUTLINE_FAMILIES.some((known) => known === family)) return null;
+  const fit = fitFamily(family as OutlineFamily, { aMm, bMm, edMm });
+  if (fit.ok || !(fit.leastEdMm <= fit.mostEdMm)) return null;
+  const least = (Math.ceil(fit.leastEdMm * 10) / 10).toFixed(1);
+  const most = (Math.floor(fit.mostEdMm * 10) / 10).toFixed(1);
+  return `Expected ${least} to ${most} mm, which ${family} reaches in a box of ${a} by ${b}; found ${ed}. Measure again, or choose another family.`;
 }
 
 const HOLES = [
@@ -49,6 +61,7 @@ export const frameRecipe = fileRecipe({
       asks: 'ED, twice the longest radius from the middle of the box in mm',
       field: size('ed'),
       suggest: suggestEd,
+      refuses: refuseEd,
     },
     { name: 'temple', asks: 'Length of the temple in mm', field: size('temple'), suggest: () => '145' },
     { name: 'bridge', asks: 'Bridge', choices: () => BRIDGES, suggest: () => 'saddle' },

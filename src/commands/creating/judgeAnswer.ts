@@ -17,7 +17,8 @@ export function judgeAnswer(
   if (question.name === 'id' && !ID_FORM.test(answer))
     return `Expected small letters a-z, digits and hyphens, found "${answer}".`;
   if (question.choices !== undefined) return judgeChoice(question, answer, question.choices(known));
-  return question.field === undefined ? null : judgeField(recipe, question.field, answers, known);
+  const fault = question.field === undefined ? null : judgeField(recipe, question.field, answers, known);
+  return fault ?? question.refuses?.(answers) ?? null;
 }
 
 function judgeChoice({ many }: Question, answer: string, choices: readonly string[]): string | null {

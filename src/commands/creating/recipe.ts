@@ -22,6 +22,8 @@ export interface Question {
   readonly asks: string;
   /** Where the answer stands in the value: what the schema says there is said of the answer. */
   readonly field?: FieldPath;
+  /** What is wrong with the answer beside those before it, which no field says alone; null where nothing is. */
+  readonly refuses?: (answers: Answers) => string | null;
   /** The only answers there are. */
   readonly choices?: (known: Known) => readonly string[];
   /** The choices may be several, with commas. */

@@ -145,10 +145,16 @@ describe('nothing is created', () => {
     `);
   });
 
-  it('when the shop would have a fault', async () => {
-    expect(await refusal(`frame --model Skua --price 99 --a 51 --dbl 19 --ed 90 ${FRAME}`)).toContain(
-      '[impossible-outline]',
+  it('with an ED that no outline of the family has in its box', async () => {
+    expect(await refusal(`frame --model Skua --price 99 --a 51 --dbl 19 --ed 90 ${FRAME}`)).toMatch(
+      /--ed: Expected \d+\.\d to \d+\.\d mm, which panto reaches in a box of 51 by 38\.5; found 90\./,
     );
+  });
+
+  it('when the shop refuses, and the answers are told as a command', async () => {
+    const told = await refusal('colourway --frame dunlin --name Mudflat --front #445544');
+    expect(told).toContain('--frame=dunlin --name=Mudflat');
+    expect(told).toContain("--front='#445544'");
   });
 
   it('from answers that do not go together', async () => {
