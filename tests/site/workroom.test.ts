@@ -68,7 +68,7 @@ describe('sealed orders', () => {
     await room.pick(files);
     await room.summary('4 wait for a key');
     await room.giveKey(`${mine.identity}x`);
-    await page.getByText('Line 1 is neither a private key nor a remark.').waitFor();
+    await page.getByText('The private key in line 1 has a typing error.').waitFor();
     await room.giveKey(other.identity);
     await page.getByText('The file is sealed to another key.').first().waitFor();
     await room.giveKey(mine.identity);
