@@ -1,25 +1,11 @@
 /** Advice and drawings of a hard pair beyond one journey: laid over, on narrow screens, and when a part does not load. */
-import type { Browser, BrowserContextOptions } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/commands/serve.ts';
+import type { BrowserContextOptions } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { findAccessibilityFaults } from './accessibility.ts';
-import { openBrowser } from './browser.ts';
 import { LARGE } from './journeys.ts';
-import { serveShop } from './server.ts';
+import { browser, server } from './visit.ts';
 import { expectAdvice, walk } from './walk.ts';
 import { field, openWorksheet } from './worksheetPage.ts';
-
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
 
 async function open(options: BrowserContextOptions = {}) {
   const sheet = await openWorksheet(browser, server.origin, LARGE.frame, options);

@@ -1,23 +1,9 @@
 /** Comparing, links and the basket: whole journeys, each without a fault on the page and without one that axe finds. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/commands/serve.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { findAccessibilityFaults } from './accessibility.ts';
-import { openBrowser } from './browser.ts';
-import { serveShop } from './server.ts';
+import { browser, server } from './visit.ts';
 import { openWorksheet, untilAlive, type WorksheetPage, worksheetOn } from './worksheetPage.ts';
-
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
 
 const MYOPE = {
   'right.sphere': '-3.25',

@@ -1,26 +1,13 @@
 /** Ways to enter: pasted text, the other form of writing, help with measurements, and a frame that people own. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import type { RunningServer } from '../../src/commands/serve.ts';
 import { foldEyes } from '../../src/configurator/foldEyes.ts';
 import { quote } from '../../src/quote/quote.ts';
 import { findAccessibilityFaults } from './accessibility.ts';
-import { openBrowser, watchFaults } from './browser.ts';
-import { serveShop } from './server.ts';
+import { watchFaults } from './browser.ts';
+import { browser, server } from './visit.ts';
 import { field, openWorksheet, untilAlive, type WorksheetPage, worksheetOn } from './worksheetPage.ts';
-
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
 
 const open = (frame = 'sanderling', options = {}) => openWorksheet(browser, server.origin, frame, options);
 

@@ -1,24 +1,11 @@
 /** The shop in its second language: the same pages under /fr/, in French words, figures and money. */
 import { readdirSync, readFileSync } from 'node:fs';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/commands/serve.ts';
+import { describe, expect, it } from 'vitest';
 import { findAccessibilityFaults } from './accessibility.ts';
-import { openBrowser, watchFaults } from './browser.ts';
-import { builtShop, serveShop } from './server.ts';
+import { watchFaults } from './browser.ts';
+import { builtShop } from './server.ts';
+import { browser, server } from './visit.ts';
 import { untilAlive, worksheetOn } from './worksheetPage.ts';
-
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
 
 const pages = readdirSync(builtShop, { recursive: true, encoding: 'utf8' })
   .map((name) => name.replaceAll('\\', '/'))

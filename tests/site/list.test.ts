@@ -1,32 +1,19 @@
 /** The list of frames with a prescription: what each card says is what the one door answers. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
 import { civilDateAt } from '../../src/catalogue/civilDate.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import type { RunningServer } from '../../src/commands/serve.ts';
 import { frameJudge } from '../../src/quote/frameList.ts';
 import type { ListRequest } from '../../src/quote/frameListRequest.ts';
 import { quote } from '../../src/quote/quote.ts';
 import { findAccessibilityFaults } from './accessibility.ts';
-import { openBrowser, watchFaults } from './browser.ts';
-import { serveShop } from './server.ts';
+import { watchFaults } from './browser.ts';
+import { browser, server } from './visit.ts';
 import { field } from './worksheetPage.ts';
 
 const reading = loadCatalogue('content');
 if (!reading.ok) throw new Error('The demonstration shop has faults: run npm run check.');
 const shop = reading.catalogue;
-
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
 
 async function openList(options: { width?: number; javaScriptEnabled?: boolean } = {}) {
   const { width = 1280, javaScriptEnabled = true } = options;

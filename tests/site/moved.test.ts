@@ -1,22 +1,8 @@
 /** A frame whose id has changed: its old address, links to it and pairs in a basket lead to it. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/commands/serve.ts';
+import { expect, it } from 'vitest';
 import { BASKET_KEY } from '../../src/configurator/keeping/heldKeys.ts';
-import { openBrowser, watchFaults } from './browser.ts';
-import { serveShop } from './server.ts';
-
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+import { watchFaults } from './browser.ts';
+import { browser, server } from './visit.ts';
 
 /** The demo's Whimbrel was called so. */
 const OLD = '/frames/hexagon/';

@@ -1,23 +1,10 @@
 import { existsSync, readdirSync } from 'node:fs';
 import { HtmlValidate } from 'html-validate';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/commands/serve.ts';
-import { openBrowser, watchFaults } from './browser.ts';
+import { expect, it } from 'vitest';
+import { watchFaults } from './browser.ts';
 import { crawl } from './crawl.ts';
-import { builtShop, serveShop } from './server.ts';
-
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
+import { builtShop } from './server.ts';
+import { browser, server } from './visit.ts';
 
 it('answers every link that a visitor can follow from home', async () => {
   const { faults, pages } = await crawl(server.origin);

@@ -1,23 +1,8 @@
 /** Entries of the worksheet in the browser: wrong ones, kept ones, forgotten ones, and by keyboard alone. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { RunningServer } from '../../src/commands/serve.ts';
+import { describe, expect, it } from 'vitest';
 import { findAccessibilityFaults } from './accessibility.ts';
-import { openBrowser } from './browser.ts';
-import { serveShop } from './server.ts';
+import { browser, server } from './visit.ts';
 import { field, openWorksheet, untilAlive } from './worksheetPage.ts';
-
-let server: RunningServer;
-let browser: Browser;
-
-beforeAll(async () => {
-  [server, browser] = await Promise.all([serveShop(), openBrowser()]);
-});
-
-afterAll(async () => {
-  await browser?.close();
-  await server?.close();
-});
 
 const open = (frame = 'sanderling', options = {}) => openWorksheet(browser, server.origin, frame, options);
 
