@@ -24,11 +24,6 @@ const NAMES: Readonly<Record<string, Field>> = {
   'fit.pantoscopicTilt': 'tilt',
   'fit.faceForm': 'faceForm',
   taxExemption: 'exemption',
-  'frame.a': 'own.a',
-  'frame.b': 'own.b',
-  'frame.dbl': 'own.dbl',
-  'frame.ed': 'own.ed',
-  'frame.family': 'own.family',
 };
 
 /** The field that a path of the request came from; `prismRows` are the rows of one eye in the order they were sent. */
@@ -41,7 +36,7 @@ export function fieldOf(
   const rows = prismRows[(prism?.[1] ?? 'right') as 'right' | 'left'];
   const name =
     prism === null
-      ? (NAMES[plain] ?? plain.replace(/^(?:prescription|fit|lenses)\./, ''))
+      ? (NAMES[plain] ?? plain.replace(/^(?:prescription|fit|lenses)\./, '').replace(/^frame\./, 'own.'))
       : `${prism[1]}.prism${rows[Number(prism[2])]}.${prism[3]}`;
   return (FIELDS as readonly string[]).includes(name) ? (name as Field) : null;
 }

@@ -123,7 +123,7 @@ export const JOURNEYS: readonly Journey[] = [
       use: 'all',
     },
     says: ['This frame wraps by 19\u00b0. Progressive, short corridor is made for up to 10\u00b0.'],
-    taken: ['material'],
+    taken: null,
   },
   {
     name: 'a single lens power in a wrapped frame',
