@@ -7,6 +7,7 @@
  */
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Colourway, Frame, FrameSize } from '../catalogue/frame.ts';
+import { DECIDING_RULES } from '../rules/rules.ts';
 import type { Finding, Verdict } from './answer.ts';
 import { type LensPackage, lensPackages } from './frameListPackages.ts';
 import { type PriceList, priceLists } from './frameListPrices.ts';
@@ -116,7 +117,8 @@ function answerOf({ offer: { words, shop }, asked }: Context, best: Tried): Fram
   const request = pairIn(place, lenses, asked, shop.habits);
   const situation =
     best.situation ?? situate(shop.habits, asked.date, request, shopFrameShape(place), optionsOf(lenses));
-  const telling = judge(situation).filter(({ level }) => level !== 'note');
+  // Notes are not told in a list, so the rules that only make notes are not asked.
+  const telling = judge(situation, DECIDING_RULES).filter(({ level }) => level !== 'note');
   return {
     frame: place.frame.id,
     verdict,

@@ -6,7 +6,7 @@
 import type { ShopHabits } from '../catalogue/shop.ts';
 import { round2 } from '../rules/round.ts';
 import type { Rule } from '../rules/rule.ts';
-import { RULES } from '../rules/rules.ts';
+import { DECIDING_RULES } from '../rules/rules.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { Verdict } from './answer.ts';
 import type { LensPackage } from './frameListPackages.ts';
@@ -30,8 +30,8 @@ interface Said {
   readonly caution: boolean;
 }
 
-const LENS_RULES = RULES.filter(({ asks, notesOnly }) => asks === 'lens' && !notesOnly);
-const OPTION_RULES = RULES.filter(({ asks }) => asks === 'options');
+const LENS_RULES = DECIDING_RULES.filter(({ asks }) => asks === 'lens');
+const OPTION_RULES = DECIDING_RULES.filter(({ asks }) => asks === 'options');
 
 // What only a person can clear, a missing measurement among it, says nothing of a package that was not measured.
 const byChoice = (rules: readonly Rule[]) => rules.filter(({ clearedBy }) => clearedBy === 'choice');

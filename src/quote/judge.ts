@@ -2,6 +2,7 @@
 import type { Words } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
 import type { Outcome } from '../rules/finding.ts';
+import type { Rule } from '../rules/rule.ts';
 import { RULES } from '../rules/rules.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { Finding, Verdict } from './answer.ts';
@@ -13,9 +14,9 @@ export interface RuleOutcome extends Outcome {
   readonly rule: string;
 }
 
-/** What every rule says of a package, stops first. */
-export function judge(situation: Situation): readonly RuleOutcome[] {
-  const outcomes = RULES.flatMap(({ id, check }) =>
+/** What rules say of a package, stops first: every one, or those given. */
+export function judge(situation: Situation, rules: readonly Rule[] = RULES): readonly RuleOutcome[] {
+  const outcomes = rules.flatMap(({ id, check }) =>
     check(situation).map((outcome) => ({ rule: id, ...outcome })),
   );
   const rank = { stop: 0, caution: 1, note: 2 };

@@ -4,7 +4,7 @@
  */
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Level, Outcome } from '../rules/finding.ts';
-import { RULES } from '../rules/rules.ts';
+import { DECIDING_RULES } from '../rules/rules.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { Verdict } from './answer.ts';
 import type { PairRequest, QuoteRequest } from './request.ts';
@@ -25,8 +25,8 @@ export interface Package {
   readonly situation: Situation;
 }
 
-const LENS_RULES = RULES.filter(({ asks, notesOnly }) => asks === 'lens' && !notesOnly);
-const OPTION_RULES = RULES.filter(({ asks }) => asks === 'options');
+const LENS_RULES = DECIDING_RULES.filter(({ asks }) => asks === 'lens');
+const OPTION_RULES = DECIDING_RULES.filter(({ asks }) => asks === 'options');
 
 /** All packages for the pair at `at` of a request whose names are known; empty where they are not. */
 export function packagesOf(offer: Offer, request: QuoteRequest, at: number): readonly Package[] {

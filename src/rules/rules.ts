@@ -103,3 +103,6 @@ export const RULES: readonly Rule[] = [
   outlineEstimate,
   thicknessEstimate,
 ];
+
+/** The rules that a verdict can rest on: those that never say more than a note are slow, and left out. */
+export const DECIDING_RULES: readonly Rule[] = RULES.filter(({ notesOnly }) => !notesOnly);
