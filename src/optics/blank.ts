@@ -3,6 +3,7 @@
  * outline. Lengths in mm; places in the front view from the boxed centre. A blank's reference point may lie beside
  * the middle of the blank (offset), as in surfaced and progressive blanks.
  */
+import { farthestPoint } from './farthestPoint.ts';
 import { keptOutline } from './keptOutline.ts';
 import type { Outline, PointMm } from './types.ts';
 
@@ -55,23 +56,14 @@ export interface BlankCover extends BlankNeed {
 
 /** The exact smallest blank, mm: twice the farthest outline point from the middle of the blank, plus the allowance. */
 export function blankNeeded(question: BlankQuestion): BlankNeed {
-  const { xMm, yMm } = keptOutline(question.outline);
+  const points = keptOutline(question.outline);
   const cx = question.reference.xMm - (question.offset?.xMm ?? 0);
   const cy = question.reference.yMm - (question.offset?.yMm ?? 0);
-  let farthest = -1;
-  let at = 0;
-  for (let i = 0; i < xMm.length; i++) {
-    const dx = (xMm[i] as number) - cx;
-    const dy = (yMm[i] as number) - cy;
-    const d2 = dx * dx + dy * dy;
-    if (d2 > farthest) {
-      farthest = d2;
-      at = i;
-    }
-  }
+  const at = farthestPoint(points, cx, cy);
+  const radiusMm = Math.sqrt(((points.xMm[at] as number) - cx) ** 2 + ((points.yMm[at] as number) - cy) ** 2);
   return {
-    neededMm: 2 * Math.sqrt(farthest) + (question.allowanceMm ?? EDGING_ALLOWANCE_MM),
-    closestAtDeg: (at * 360) / xMm.length,
+    neededMm: 2 * radiusMm + (question.allowanceMm ?? EDGING_ALLOWANCE_MM),
+    closestAtDeg: (at * 360) / points.xMm.length,
   };
 }
 

@@ -33,6 +33,49 @@ export function commonAreaMm2(outline: Outline, region: readonly Corner[]): numb
   return twice / 2;
 }
 
+/**
+ * Area common to an outline and an upright rectangle, mm squared. Each side of the outline gives the area beneath it,
+ * held between the lower and the upper edge, which is exact for any outline and lists no corners.
+ */
+export function areaWithinMm2(
+  outline: Outline,
+  rectangle: {
+    readonly left: number;
+    readonly right: number;
+    readonly bottom: number;
+    readonly top: number;
+  },
+): number {
+  const { xMm, yMm } = keptOutline(outline);
+  const { left, right, bottom, top } = rectangle;
+  const n = xMm.length;
+  let area = 0;
+  for (let i = 0, j = n - 1; i < n; j = i++) {
+    const x0 = xMm[j] as number;
+    const x1 = xMm[i] as number;
+    if (x0 === x1 || (x0 <= left && x1 <= left) || (x0 >= right && x1 >= right)) continue;
+    const y0 = yMm[j] as number;
+    const slope = ((yMm[i] as number) - y0) / (x1 - x0);
+    const from = Math.min(Math.max(x0, left), right);
+    const to = Math.min(Math.max(x1, left), right);
+    // An outline runs counter-clockwise, so its upper side runs leftwards.
+    area += (from - to) * meanHeld(y0 + slope * (from - x0), y0 + slope * (to - x0), bottom, top);
+  }
+  // What rounding leaves of nothing is nothing.
+  return area > 1e-9 ? area : 0;
+}
+
+/** Mean height above `bottom` of a straight line from one height to another, held between `bottom` and `top`. */
+function meanHeld(one: number, other: number, bottom: number, top: number): number {
+  const a = Math.min(Math.max(one, bottom), top) - bottom;
+  const b = Math.min(Math.max(other, bottom), top) - bottom;
+  // Nearly level: the quotient below would be of rounding alone.
+  if (Math.abs(one - other) < 1e-6) return (a + b) / 2;
+  const high = top - bottom;
+  const above = Math.max(one, top) - Math.max(other, top);
+  return ((a * a - b * b) / 2 + high * above) / (one - other);
+}
+
 /** Two lists of numbers: a list of corners each would be made anew for every side of a region of many. */
 interface Polygon {
   readonly xMm: ArrayLike<number>;

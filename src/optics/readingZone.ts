@@ -3,7 +3,7 @@
  * that zone is left after cutting. The zone is a rectangle from the corridor's end downwards, moved in by the inset.
  * Lengths in mm, places from the boxed centre.
  */
-import { commonAreaMm2, horizontalChord } from './convexClip.ts';
+import { areaWithinMm2, horizontalChord } from './convexClip.ts';
 import { inside } from './outline.ts';
 import { verticalChord } from './outlineChord.ts';
 import type { Outline, PointMm } from './types.ts';
@@ -52,12 +52,7 @@ export function readingZone(question: ZoneQuestion): ReadingZone {
   const top = corridorEnd.yMm;
   const bottom = top - zoneHeightMm;
   const wholeMm2 = zoneWidthMm * zoneHeightMm;
-  const leftMm2 = commonAreaMm2(outline, [
-    [left, bottom],
-    [right, bottom],
-    [right, top],
-    [left, top],
-  ]);
+  const leftMm2 = areaWithinMm2(outline, { left, right, bottom, top });
   const chord = horizontalChord(outline, (top + bottom) / 2);
   const widthMm = chord ? Math.max(0, Math.min(right, chord.rightMm) - Math.max(left, chord.leftMm)) : 0;
   const atEnd = verticalChord(outline, corridorEnd.xMm);

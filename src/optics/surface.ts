@@ -100,7 +100,29 @@ function tiltedSag(b: PreparedBack, axes: Float64Array, x: number, y: number): n
   const u0 = (axes[0] as number) * x + (axes[1] as number) * y;
   const v0 = (axes[3] as number) * x + (axes[4] as number) * y;
   const w0 = (axes[6] as number) * x + (axes[7] as number) * y;
-  let z = (toroidSag(b, u0, v0) - w0) / wz;
+  // A sphere's sag to the fourth order, near enough for a single step at most points.
+  const low = (b.generating * u0 * u0 + b.revolved * v0 * v0) / 2;
+  let z = low + ((b.generating + b.revolved) / 4) * low * low - w0;
+  if (b.quick) {
+    const g = b.generatingRadius;
+    const r = b.revolvedRadius;
+    const signG = g > 0 ? 1 : -1;
+    const signR = r > 0 ? 1 : -1;
+    for (let pass = 0; pass < 12; pass++) {
+      const u = u0 + uz * z;
+      const v = v0 + vz * z;
+      const rootU = Math.sqrt(g * g - u * u);
+      const arm = r - g + signG * rootU;
+      const rootV = Math.sqrt(arm * arm - v * v);
+      // Both slopes over one divisor: a division costs as much as the rest of a step.
+      const roots = rootU * rootV;
+      const slope = wz * roots - signR * (signG * uz * arm * u + vz * v * rootU);
+      const step = ((w0 + wz * z - r + signR * rootV) * roots) / slope;
+      z -= step;
+      if (step < b.lastStep && step > -b.lastStep) return z;
+    }
+    return Number.NaN;
+  }
   for (let pass = 0; pass < 12; pass++) {
     const u = u0 + uz * z;
     const v = v0 + vz * z;

@@ -4,8 +4,8 @@
  */
 import { blankNeeded, EDGING_ALLOWANCE_MM } from './blank.ts';
 import { type CircleMm, enclosingCircle } from './enclosingCircle.ts';
+import { farthestPoint } from './farthestPoint.ts';
 import { keptOutline } from './keptOutline.ts';
-import type { OutlinePoints } from './outline.ts';
 import type { Outline, PointMm } from './types.ts';
 
 /** The smallest surfaced blank and how its optical centre is moved to reach it. */
@@ -49,63 +49,76 @@ export function movedCentre(outline: Outline, reference: PointMm, mostMoveMm: nu
   return distance <= mostMoveMm ? wanted : bestOnRim(outline, reference, wanted, mostMoveMm);
 }
 
-/** The need is convex in the offset, so on the rim of the room it has one valley, near the wanted direction. */
+/**
+ * The need is convex in the offset, so on the rim of the room it has one valley, near the wanted direction. Few of the
+ * outline's points decide it: the best place for those seen so far is sought, and the point farthest from there joins
+ * them until it is one of them. No other point then asks for more, so that place is the best of all.
+ */
 function bestOnRim(outline: Outline, reference: PointMm, wanted: PointMm, mostMoveMm: number): PointMm {
   const towards = Math.atan2(wanted.yMm, wanted.xMm);
   const at = (turn: number): PointMm => ({
     xMm: mostMoveMm * Math.cos(towards + turn),
     yMm: mostMoveMm * Math.sin(towards + turn),
   });
-  const middle = (turn: number): PointMm => {
+  const points = keptOutline(outline);
+  const seen: PointMm[] = [];
+  let turn = 0;
+  for (let pass = 0; pass < MOST_POINTS; pass++) {
     const offset = at(turn);
-    return { xMm: reference.xMm - offset.xMm, yMm: reference.yMm - offset.yMm };
-  };
-  let points: OutlinePoints = keptOutline(outline);
+    const from = { xMm: reference.xMm - offset.xMm, yMm: reference.yMm - offset.yMm };
+    const index = farthestPoint(points, from.xMm, from.yMm);
+    const farthest = { xMm: points.xMm[index] as number, yMm: points.yMm[index] as number };
+    if (distance2(farthest, from) <= most2(seen, from) + 1e-9) break;
+    seen.push(farthest);
+    turn = bestTurn(seen.map((point) => sinusoid(point, reference, mostMoveMm, towards)));
+  }
+  return at(turn);
+}
+
+/** Far more than decide any place of a blank, a bound for outlines that cannot be. */
+const MOST_POINTS = 60;
+
+/** Half the square of a point's distance from the middle of the blank, less what no turn changes: `level + cos * cos(turn) + sin * sin(turn)`. */
+interface Sinusoid {
+  readonly level: number;
+  readonly cos: number;
+  readonly sin: number;
+}
+
+function sinusoid(point: PointMm, reference: PointMm, mostMoveMm: number, towards: number): Sinusoid {
+  const x = point.xMm - reference.xMm;
+  const y = point.yMm - reference.yMm;
+  const c = Math.cos(towards);
+  const s = Math.sin(towards);
+  return { level: (x * x + y * y) / 2, cos: mostMoveMm * (x * c + y * s), sin: mostMoveMm * (y * c - x * s) };
+}
+
+/** The turn at which the highest of the sinusoids is lowest, within a quarter turn either way. */
+function bestTurn(sinusoids: readonly Sinusoid[]): number {
   let low = -Math.PI / 2;
   let high = Math.PI / 2;
   for (let pass = 0; pass < 30; pass++) {
-    if (points.xMm.length > FEW)
-      points = farPoints(points, middle((low + high) / 2), (mostMoveMm * (high - low)) / 2);
     const a = low + (high - low) / 3;
     const b = high - (high - low) / 3;
-    if (neededMm(points, middle(a)) < neededMm(points, middle(b))) high = b;
+    if (highest(sinusoids, a) < highest(sinusoids, b)) high = b;
     else low = a;
   }
-  return at((low + high) / 2);
+  return (low + high) / 2;
 }
 
-/** So few points are asked sooner than sifted. */
-const FEW = 6;
-
-const neededMm = (points: OutlinePoints, middle: PointMm): number =>
-  2 * Math.sqrt(farthest2(points, middle)) + EDGING_ALLOWANCE_MM;
-
-/** The points that can be farthest from some place within `reachMm` of `from`: no other decides there. */
-function farPoints(points: OutlinePoints, from: PointMm, reachMm: number): OutlinePoints {
-  const least = Math.sqrt(farthest2(points, from)) - 2 * reachMm - 1e-6;
-  const least2 = least > 0 ? least * least : 0;
-  const xMm: number[] = [];
-  const yMm: number[] = [];
-  for (let i = 0; i < points.xMm.length; i++) {
-    const x = points.xMm[i] as number;
-    const y = points.yMm[i] as number;
-    const dx = x - from.xMm;
-    const dy = y - from.yMm;
-    if (dx * dx + dy * dy < least2) continue;
-    xMm.push(x);
-    yMm.push(y);
-  }
-  return { xMm: Float64Array.from(xMm), yMm: Float64Array.from(yMm) };
-}
-
-/** Square of the distance to the farthest point, mm squared. */
-function farthest2({ xMm, yMm }: OutlinePoints, from: PointMm): number {
-  let most = -1;
-  for (let i = 0; i < xMm.length; i++) {
-    const dx = (xMm[i] as number) - from.xMm;
-    const dy = (yMm[i] as number) - from.yMm;
-    const d2 = dx * dx + dy * dy;
-    if (d2 > most) most = d2;
+function highest(sinusoids: readonly Sinusoid[], turn: number): number {
+  const c = Math.cos(turn);
+  const s = Math.sin(turn);
+  let most = Number.NEGATIVE_INFINITY;
+  for (const { level, cos, sin } of sinusoids) {
+    const here = level + cos * c + sin * s;
+    if (here > most) most = here;
   }
   return most;
 }
+
+const distance2 = (one: PointMm, other: PointMm): number =>
+  (one.xMm - other.xMm) ** 2 + (one.yMm - other.yMm) ** 2;
+
+const most2 = (points: readonly PointMm[], from: PointMm): number =>
+  points.reduce((most, point) => Math.max(most, distance2(point, from)), Number.NEGATIVE_INFINITY);

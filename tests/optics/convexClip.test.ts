@@ -1,6 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { commonAreaMm2, horizontalChord, polygonAreaMm2 } from '../../src/optics/convexClip.ts';
+import {
+  areaWithinMm2,
+  commonAreaMm2,
+  horizontalChord,
+  polygonAreaMm2,
+} from '../../src/optics/convexClip.ts';
 import { areaMm2, box } from '../../src/optics/outline.ts';
 import { verticalChord } from '../../src/optics/outlineChord.ts';
 import { rotate } from '../../src/optics/outlineShape.ts';
@@ -39,6 +44,23 @@ describe('the area common to an outline and a region', () => {
         const left = commonAreaMm2(lens, rectangle(-60, -60, x, 60));
         expectNear(left + commonAreaMm2(lens, rectangle(x, -60, 60, 60)), areaMm2(lens), 1e-6, 'mm2');
       }),
+    );
+  });
+
+  it('is found beneath the sides of the outline as by cutting it', () => {
+    fc.assert(
+      fc.property(
+        outline,
+        real(-30, 20),
+        real(-25, 15),
+        real(0.5, 30),
+        real(0.5, 20),
+        (lens, left, bottom, wide, high) => {
+          const [right, top] = [left + wide, bottom + high];
+          const cut = commonAreaMm2(lens, rectangle(left, bottom, right, top));
+          expectNear(areaWithinMm2(lens, { left, right, bottom, top }), cut, 1e-6, 'mm2');
+        },
+      ),
     );
   });
 
