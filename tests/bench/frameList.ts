@@ -99,7 +99,7 @@ for (const count of [300, 2000]) {
   const frames: Frame[] = [];
   const read = timed(() => frames.push(...(JSON.parse(text) as typeof sent).map(receiveFrame)));
   console.log(`  read from text: ${read.toFixed(1)} ms`);
-  warmUp(data, sent);
+  await warmUp(data, sent);
   const bare = median(Array.from({ length: 9 }, () => timed(() => barePairs(frames))));
   for (const [name, request] of REQUESTS) {
     let answers: (FrameAnswer | null)[] = [];

@@ -54,17 +54,38 @@ export function listAnswerer(
   };
 }
 
-/** Frames that are enough for the engine to be compiled. */
-const WARMING = 40;
+/** Frames that are enough for the engine to be compiled for one kind of prescription. */
+const WARMING = 60;
 
-/** Judges some frames for nobody: while a prescription is typed, the engine gets quick for it. */
-export function warmUp(shop: ShopData, sent: readonly SentFrame[]): void {
-  const judge = frameJudge(shop, {
-    date: '2026-01-01',
-    wearer: 'adult',
+/** Weak and strong, minus and plus, with an add and without: each takes other paths through the engine. */
+const USUAL: readonly Pick<ListRequest, 'use' | 'prescription'>[] = [
+  {
     use: 'distance',
     prescription: { right: { sphere: -2, cylinder: -0.5, axis: 90 }, left: { sphere: 2 } },
-    fit: { pd: 63 },
-  });
-  for (const one of sent.slice(0, WARMING)) judge(receiveFrame(one));
+  },
+  {
+    use: 'all',
+    prescription: { right: { sphere: -2, add: 2 }, left: { sphere: -1.5, cylinder: -1, axis: 20, add: 2 } },
+  },
+  { use: 'distance', prescription: { right: { sphere: -9 }, left: { sphere: -10 } } },
+];
+
+/**
+ * Judges some frames for nobody: while a prescription is typed, the engine gets quick for it. It lets go between
+ * frames and ends as soon as `stop` says so.
+ */
+export async function warmUp(
+  shop: ShopData,
+  sent: readonly SentFrame[],
+  stop: () => boolean = () => false,
+): Promise<void> {
+  const frames = sent.slice(0, WARMING).map(receiveFrame);
+  for (const usual of USUAL) {
+    const judge = frameJudge(shop, { date: '2026-01-01', wearer: 'adult', fit: { pd: 63 }, ...usual });
+    for (const frame of frames) {
+      if (stop()) return;
+      judge(frame);
+      await nextTask();
+    }
+  }
 }

@@ -30,7 +30,7 @@ async function load(addresses: { readonly shop: string; readonly frames: string 
     read(addresses.shop),
     read(addresses.frames),
   ]);
-  if (!asked) warmUp(shop, frames);
+  void warmUp(shop, frames, () => asked).catch(reportError);
   return listAnswerer(shop, frames, (told) => postMessage(told));
 }
 
