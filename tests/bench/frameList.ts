@@ -8,11 +8,11 @@ import type { Frame } from '../../src/catalogue/frame.ts';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { warmUp } from '../../src/configurator/list/answerList.ts';
 import { shopData } from '../../src/configurator/shopData.ts';
-import { finishLens } from '../../src/optics/finishedLens.ts';
-import { mirror } from '../../src/optics/outline.ts';
 import { type FrameAnswer, frameJudge } from '../../src/quote/frameList.ts';
 import { receiveFrame, sendFrame } from '../../src/quote/frameListData.ts';
 import type { ListRequest } from '../../src/quote/frameListRequest.ts';
+import { barePair } from './pair/barePair.ts';
+import { median, timed } from './pair/timing.ts';
 
 const reading = loadCatalogue('content');
 if (!reading.ok) throw new Error('The demonstration shop has faults: run npm run check.');
@@ -59,34 +59,9 @@ const REQUESTS: readonly (readonly [string, (n: number) => ListRequest])[] = [
   ['-19.00, nothing fits', (n) => asked(eyes(-19 - n / 8), 'distance')],
 ];
 
-const median = (times: readonly number[]) =>
-  times.toSorted((a, b) => a - b)[Math.floor(times.length / 2)] ?? 0;
-
-function timed(action: () => void): number {
-  const start = performance.now();
-  action();
-  return performance.now() - start;
-}
-
-/** One bare finished pair a frame, from the same radii: no search, no rules, no price. */
+/** One bare pair a frame, in its first size. */
 function barePairs(frames: readonly Frame[]): void {
-  for (const { sizes } of frames) {
-    const right = { radiiMm: sizes[0]?.outline.radiiMm ?? [] };
-    for (const outline of [right, mirror(right)])
-      finishLens({
-        power: { sphereD: -3.25, cylinderD: -0.75, axisDeg: 170 },
-        prism: { x: 0, y: 0 },
-        index: 1.6,
-        densityGPerCm3: 1.3,
-        frontPowerD: 4,
-        frontConic: 0,
-        outline,
-        reference: { xMm: 3, yMm: 2 },
-        limits: { centreMm: 1.5, edgeMm: 1, holes: [] },
-        fixedCentreThicknessMm: null,
-        profile: null,
-      });
-  }
+  for (const { sizes } of frames) barePair(sizes[0]?.outline.radiiMm ?? [], -3.25);
 }
 
 for (const count of [300, 2000]) {

@@ -4,12 +4,12 @@
  */
 import { readFileSync } from 'node:fs';
 import { loadCatalogue } from '../../src/catalogue/load.ts';
-import { finishLens } from '../../src/optics/finishedLens.ts';
-import { mirror } from '../../src/optics/outline.ts';
 import { advisedPair } from '../../src/quote/advice.ts';
 import { quote } from '../../src/quote/quote.ts';
 import type { QuoteRequest } from '../../src/quote/request.ts';
 import { packagesOf } from '../../src/quote/space.ts';
+import { barePair } from './pair/barePair.ts';
+import { median, timed } from './pair/timing.ts';
 
 const loaded = loadCatalogue('content');
 if (!loaded.ok) throw new Error('The demo shop has faults: npm run check lists them.');
@@ -29,32 +29,10 @@ function withSphere(sphere: number): QuoteRequest {
   return { ...sample, pairs };
 }
 
-function timed(run: () => unknown): number {
-  const start = performance.now();
-  run();
-  return performance.now() - start;
-}
-
-const median = (list: readonly number[]) => list.toSorted((a, b) => a - b)[list.length >> 1] ?? Number.NaN;
-
-/** As many finished pairs as there are designs and materials: no search, no rules, no price. */
+/** As many bare pairs as there are designs and materials. */
 function barePairs(count: number, sphereD: number): void {
-  const right = { radiiMm: catalogue.frames[0]?.sizes[0]?.outline.radiiMm ?? [] };
-  for (let i = 0; i < count; i++)
-    for (const outline of [right, mirror(right)])
-      finishLens({
-        power: { sphereD, cylinderD: -0.75, axisDeg: 170 },
-        prism: { x: 0, y: 0 },
-        index: 1.6,
-        densityGPerCm3: 1.3,
-        frontPowerD: 4,
-        frontConic: 0,
-        outline,
-        reference: { xMm: 3, yMm: 2 },
-        limits: { centreMm: 1.5, edgeMm: 1, holes: [] },
-        fixedCentreThicknessMm: null,
-        profile: null,
-      });
+  const radiiMm = catalogue.frames[0]?.sizes[0]?.outline.radiiMm ?? [];
+  for (let i = 0; i < count; i++) barePair(radiiMm, sphereD);
 }
 
 let count = 0;

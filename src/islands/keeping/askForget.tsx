@@ -2,7 +2,7 @@
 import { forgetAll } from '../../configurator/keeping/forgetAll.ts';
 import type { Worksheet } from '../../configurator/worksheet.ts';
 import { shelves } from '../deviceShelf.ts';
-import { openDialog } from './Dialog.tsx';
+import { askFirst } from './askFirst.tsx';
 import { countHeld } from './held.ts';
 import { isAnythingHeld, openedPair } from './heldState.ts';
 
@@ -17,23 +17,6 @@ export function askForget(sheet: Worksheet, tell: (came: 'refused' | 'done') => 
     if (held) countHeld();
     tell(done ? 'done' : 'refused');
   };
-  openDialog({ class: 'ws-dialog', heading: 'ws-forget', modal: true }, (close) => (
-    <>
-      <h4 id="ws-forget">{t('keeping.question')}</h4>
-      <p>{t('keeping.questionText')}</p>
-      <button
-        type="button"
-        class="ws-button"
-        onClick={() => {
-          forgetEverything();
-          close();
-        }}
-      >
-        {t('keeping.yes')}
-      </button>
-      <button type="button" class="ws-button" onClick={close}>
-        {t('keeping.no')}
-      </button>
-    </>
-  ));
+  const question = { heading: t('keeping.question'), text: t('keeping.questionText') };
+  askFirst({ ...question, yes: t('keeping.yes'), no: t('keeping.no') }, forgetEverything);
 }

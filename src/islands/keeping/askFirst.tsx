@@ -1,5 +1,5 @@
 /** Asks before what cannot be taken back. */
-import { openDialog } from '../keeping/Dialog.tsx';
+import { openDialog } from './Dialog.tsx';
 
 interface Question {
   readonly heading: string;
@@ -10,9 +10,9 @@ interface Question {
 
 /** Does it once the shopper says so. */
 export function askFirst({ heading, text, yes, no }: Question, act: () => void): void {
-  openDialog({ class: 'ws-dialog', heading: 'or-ask', modal: true }, (close) => (
+  openDialog({ class: 'ws-dialog', heading: 'ask-first', modal: true }, (close) => (
     <>
-      <h2 id="or-ask">{heading}</h2>
+      <h2 id="ask-first">{heading}</h2>
       <p>{text}</p>
       <button
         type="button"
