@@ -1,4 +1,3 @@
-import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { shopContent } from './src/catalogue/astro.ts';
 import { loadCatalogue } from './src/catalogue/load.ts';
@@ -46,8 +45,6 @@ export default defineConfig({
   },
   integrations: [
     shopContent(loadShop, process.env.BEVELBOOK_SHOP),
-    // Else every module that is not a component is parsed and printed by Babel too, which takes longer than all else.
-    preact({ include: ['**/*.tsx'] }),
     ownerPreview(),
     underBase(),
     offlineWorkroom(),
