@@ -34,7 +34,20 @@ export function packagesOf(offer: Offer, request: QuoteRequest, at: number): rea
   const resolved = present && resolvePair(offer, present, '', []);
   if (!present || !resolved) return [];
   const ofOrder = orderTotal(offer, request, at);
-  const total = (situation: Situation) => ofOrder(resolved.shopFrame, situation);
+  const tintsNamed = offer.promotions.some(({ scope }) => scope.tints !== null);
+  const coatingsNamed = offer.promotions.some(({ scope }) => scope.coatings !== null);
+  const total: Total = (situation, known) => {
+    // Of one lens, what tint and coating cost together decides, unless a promotion names them.
+    const { tint, coating } = situation;
+    const named = `${tintsNamed ? tint?.id : ''} ${coatingsNamed ? coating?.id : ''}`;
+    const key = `${(tint?.priceMinor ?? 0) + (coating?.priceMinor ?? 0)} ${named}`;
+    let minor = known.get(key);
+    if (minor === undefined) {
+      minor = ofOrder(resolved.shopFrame, situation);
+      known.set(key, minor);
+    }
+    return minor;
+  };
   return offer.designs.flatMap((design) =>
     offer.materials.flatMap((material) =>
       lensPackages(offer, request.date, present, resolved, { design, material }, total),
@@ -42,7 +55,16 @@ export function packagesOf(offer: Offer, request: QuoteRequest, at: number): rea
   );
 }
 
-type Total = (situation: Situation) => number | null;
+/** The total; `known` holds those of the same lens in other tints and coatings. */
+type Total = (situation: Situation, known: Map<string, number | null>) => number | null;
+
+/** What tint and coating leave alone. */
+interface Base {
+  readonly situation: Situation;
+  readonly level: Level | null;
+  readonly totals: Map<string, number | null>;
+}
+
 type Lens = Pick<ResolvedPair['lenses'], 'design' | 'material'>;
 
 function lensPackages(
@@ -54,7 +76,7 @@ function lensPackages(
   total: Total,
 ): Package[] {
   const found: Package[] = [];
-  const made = new Map<string, { readonly situation: Situation; readonly level: Level | null }>();
+  const made = new Map<string, Base>();
   for (const tint of offer.tints)
     for (const coating of offer.coatings) {
       const ranges = stockRangesFor(lens.design, lens.material, tint.id, coating.id);
@@ -62,7 +84,8 @@ function lensPackages(
       let base = made.get(key);
       if (base === undefined) {
         const situation = situate(offer.shop.habits, date, present, frame, { ...lens, tint, coating });
-        base = { situation, level: hardestLevel(LENS_RULES.flatMap((rule) => rule.check(situation))) };
+        const level = hardestLevel(LENS_RULES.flatMap((rule) => rule.check(situation)));
+        base = { situation, level, totals: new Map() };
         made.set(key, base);
       }
       const situation = { ...base.situation, tint, coating };
@@ -76,7 +99,7 @@ function lensPackages(
         tint: tint.id,
         coating: coating.id,
         verdict: level === 'stop' ? 'refused' : level === 'caution' ? 'care' : 'makeable',
-        totalMinor: total(situation),
+        totalMinor: total(situation, base.totals),
         situation,
       });
     }
