@@ -17,14 +17,23 @@ const KINDS: Readonly<Record<string, FileKind>> = {
 
 /** The line for the file at `path` below the content folder, without a line end; null where it is no such file. */
 export function schemaLine(path: string): string | null {
-  const kind = KINDS[placeFile('content', path).kind];
+  const placed = placeFile('content', path);
+  const kind = placed.kind === 'translation' ? `translation-${placed.of}` : KINDS[placed.kind];
   const up = '../'.repeat(path.split('/').length - 1);
   return kind === undefined ? null : `# yaml-language-server: $schema=${up}.schemas/${kind}.json`;
 }
 
 /** The text of that file with the line, where it names no schema yet; null where nothing is to be done. */
 export function withSchemaLine(path: string, text: string): string | null {
-  const line = schemaLine(path);
+  return withLine(schemaLine(path), path, text);
+}
+
+/** The line for costs.yaml, which lies beside the content folder `name`. */
+export const costsSchemaLine = (name: string): string =>
+  `# yaml-language-server: $schema=${name}/.schemas/costs.json`;
+
+/** A text with the line at its head, where it names no schema yet; null where nothing is to be done. */
+export function withLine(line: string | null, path: string, text: string): string | null {
   if (line === null || text.includes('yaml-language-server:')) return null;
   const eol = text.includes('\r\n') ? '\r\n' : '\n';
   if (!path.endsWith('.md')) return text.startsWith('\uFEFF') ? null : `${line}${eol}${text}`;

@@ -1,13 +1,14 @@
 /**
  * `npm run schemas`: writes the JSON Schemas that editors take their help from into `content/.schemas`, and the line that
- * names its schema into content files that have none. Another content folder: `npm run schemas -- FOLDER`. Exit status 0 when they are there, 1 when nothing was written.
+ * names its schema into content files, and the costs beside them, that have none. Another content folder: `npm run schemas -- FOLDER`. Exit status 0 when they are there, 1 when nothing was written.
  */
-import { join } from 'node:path';
+import { existsSync, readFileSync } from 'node:fs';
+import { basename, dirname, join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { loadFolder, readFolder } from '../catalogue/load.ts';
 import { printFaults } from '../catalogue/printFaults.ts';
 import { editorFiles, SCHEMAS } from './editorFiles.ts';
-import { withSchemaLine } from './schemaLine.ts';
+import { costsSchemaLine, withLine, withSchemaLine } from './schemaLine.ts';
 import { writeAll } from './writeAll.ts';
 
 const USAGE = 'Usage: npm run schemas -- FOLDER';
@@ -22,6 +23,14 @@ function folderNamed(): string {
   throw new Error(`Expected one folder at most.\n${USAGE}`);
 }
 
+/** The costs, where there are any and they lack the line. */
+function headedCosts(folder: string) {
+  const path = join(dirname(folder), 'costs.yaml');
+  const line = costsSchemaLine(basename(resolve(folder)));
+  const text = existsSync(path) ? withLine(line, path, readFileSync(path, 'utf8')) : null;
+  return text === null ? [] : [{ path, text, fresh: false }];
+}
+
 try {
   const folder = folderNamed();
   const content = loadFolder(folder);
@@ -34,6 +43,7 @@ try {
     const text = withSchemaLine(inside, new TextDecoder('utf-8', { ignoreBOM: true }).decode(bytes));
     return text === null ? [] : [{ path: join(folder, inside), text, fresh: false }];
   });
+  headed.push(...headedCosts(folder));
   writeAll([...files, ...headed]);
   console.log(
     `${files.length} schemas are in ${join(folder, SCHEMAS)}. An editor finds them by the first line of a file.`,

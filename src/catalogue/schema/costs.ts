@@ -1,5 +1,6 @@
 /** What costs.yaml holds: what things cost the shop. It lies beside the content folder, never in it. */
 import * as z from 'zod/mini';
+import { about } from './about.ts';
 import { fields, type MoneyFields, orElse } from './fields.ts';
 
 /** Costs of frames and options by id, minor units. */
@@ -45,7 +46,11 @@ export function costsSchema(money: MoneyFields) {
   const frame = z.union(
     [
       z.pipe(money.price, z.transform(only)),
-      fields({ cost: money.price, colourways: table(money.difference), sizes: table(money.difference) }),
+      fields({
+        cost: about('Of the frame.', money.price),
+        colourways: about('What each costs more or less, by code.', table(money.difference)),
+        sizes: about('What each costs more or less, by id.', table(money.difference)),
+      }),
     ],
     { error: 'a cost such as "48.00", in quotes, or { cost, colourways, sizes }' },
   );
@@ -55,21 +60,26 @@ export function costsSchema(money: MoneyFields) {
         money.price,
         z.transform((cost): MaterialCost => ({ cost, stock: {} })),
       ),
-      fields({ cost: z._default(z.nullable(money.price), null), stock: table(money.price) }),
+      fields({
+        cost: about('Of a pair. Default null: not known.', z._default(z.nullable(money.price), null)),
+        stock: about(
+          'Of a pair of ready-made lenses by id, design and material together.',
+          table(money.price),
+        ),
+      }),
     ],
     { error: 'a cost such as "9.00", in quotes, or { cost, stock }' },
   );
   return fields({
-    /** Of a frame, with what its colourways and sizes add. */
-    frames: table(frame),
-    /** Of a pair. */
-    designs: table(money.price),
-    materials: table(material),
-    tints: table(money.price),
-    coatings: table(money.price),
-    /** Default "0". */
-    work: orElse(money.price, 0),
-    /** Default null: parcels are left out of the reckoning. */
-    parcel: z._default(z.nullable(money.price), null),
+    frames: about('By id: the cost of a frame, with what its colourways and sizes add.', table(frame)),
+    designs: about('By id: the cost of a pair.', table(money.price)),
+    materials: about('By id: the cost of a pair.', table(material)),
+    tints: about('By id: the cost of a pair.', table(money.price)),
+    coatings: about('By id: the cost of a pair.', table(money.price)),
+    work: about('Bench time and small parts, a pair. Default nothing.', orElse(money.price, 0)),
+    parcel: about(
+      'Sending a parcel. Default null: parcels are left out of the reckoning.',
+      z._default(z.nullable(money.price), null),
+    ),
   });
 }

@@ -1,9 +1,12 @@
 /** JSON Schemas of the content files, for the editors that the owner writes them in. */
 import * as z from 'zod/mini';
+import { TEXTS, type TranslatedKind } from '../translation/texts.ts';
 import { helpKeywords } from './about.ts';
 import { coatingSchema } from './coating.ts';
+import { costsSchema } from './costs.ts';
 import { designSchema } from './design.ts';
 import { frameSchema } from './frame.ts';
+import { importMappingSchema } from './importMapping.ts';
 import { materialSchema } from './material.ts';
 import { type Currency, moneyIn } from './money.ts';
 import { outlineSchema } from './outline.ts';
@@ -12,10 +15,13 @@ import type { Schema } from './parse.ts';
 import { promotionSchema } from './promotion.ts';
 import { shopSchema } from './shop.ts';
 import { tintSchema } from './tint.ts';
+import { translationSchema } from './translation.ts';
 import { wordsSchema } from './words.ts';
 
-/** The kinds of content file: what a file says, and its schema for a currency. */
-const KINDS = {
+type Made = readonly [title: string, make: (money: ReturnType<typeof moneyIn>) => Schema<unknown>];
+
+/** The kinds of file: what a file says, and its schema for a currency. */
+const OWN = {
   shop: ['The shop, its habits, shipping, tax and collections', (money) => shopSchema(money)],
   frame: ['A frame', (money) => frameSchema(money)],
   outline: ['A traced outline', () => outlineSchema()],
@@ -26,15 +32,23 @@ const KINDS = {
   promotion: ['A promotion', (money) => promotionSchema(money)],
   page: ['A page of prose', () => pageSchema()],
   words: ['Sentences and labels', () => wordsSchema()],
-} as const satisfies Record<
-  string,
-  readonly [title: string, make: (money: ReturnType<typeof moneyIn>) => z.core.$ZodType]
->;
+  costs: ['What things cost the shop, which is never published', (money) => costsSchema(money)],
+  mapping: ['Which column of a table is which field of the shop', () => importMappingSchema()],
+} as const satisfies Record<string, Made>;
 
-/** A kind of content file. */
-export type FileKind = keyof typeof KINDS;
+/** A kind of file that the owner writes; the texts of another language are kinds of their own. */
+export type FileKind = keyof typeof OWN | `translation-${TranslatedKind}`;
 
-/** All kinds of content file. */
+const TRANSLATIONS = Object.fromEntries(
+  Object.entries(TEXTS).map(([of, texts]): [string, Made] => [
+    `translation-${of}`,
+    [`Texts in another language: ${of}`, () => translationSchema(texts)],
+  ]),
+) as Record<`translation-${TranslatedKind}`, Made>;
+
+const KINDS: Readonly<Record<FileKind, Made>> = { ...OWN, ...TRANSLATIONS };
+
+/** All kinds of file. */
 export const FILE_KINDS = Object.keys(KINDS) as readonly FileKind[];
 
 /** What the reader takes a kind of file with, its prices in `currency`. */

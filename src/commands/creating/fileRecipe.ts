@@ -5,8 +5,10 @@ import { type FileKind, fileSchema } from '../../catalogue/schema/editorSchemas.
 import { commentedFile } from './commentedFile.ts';
 import type { Answers, Known, Question, Recipe } from './recipe.ts';
 
+type Singular<Plural> = Plural extends `${infer One}s` ? One : never;
+
 interface FileRecipe extends Pick<Recipe, 'says' | 'questions' | 'value' | 'next'> {
-  readonly kind: Exclude<FileKind, 'shop' | 'words' | 'outline'>;
+  readonly kind: FileKind & Singular<FolderKind>;
   readonly folder: FolderKind;
   /** The text below the fields. */
   readonly body?: (answers: Answers) => string;

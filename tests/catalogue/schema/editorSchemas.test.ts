@@ -5,6 +5,7 @@ import Ajv from 'ajv';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readOrigin } from '../../../src/catalogue/reading/entry.ts';
+import { placeFile } from '../../../src/catalogue/reading/folders.ts';
 import { decodeSource } from '../../../src/catalogue/reading/sourceText.ts';
 import {
   editorSchema,
@@ -38,6 +39,8 @@ interface ContentFile {
 }
 
 function kindOf(path: string): FileKind {
+  if (path.startsWith('translations/'))
+    return `translation-${placeFile('', path.split('/').slice(2).join('/')).kind}` as FileKind;
   const folder = path.split('/').filter((part) => part !== 'lenses')[0] ?? '';
   const kind = FILE_KINDS.find((one) => folder === one || folder === `${one}s` || folder === `${one}.yaml`);
   if (kind === undefined) throw new Error(`${path} has no schema`);
@@ -47,17 +50,27 @@ function kindOf(path: string): FileKind {
 function filesOf(folder: string): ContentFile[] {
   return readdirSync(folder, { recursive: true, withFileTypes: true })
     .filter((entry) => entry.isFile() && /\.(md|yaml)$/.test(entry.name))
-    .filter((entry) => !relative(folder, entry.parentPath).startsWith('translations'))
     .map((entry) => {
       const path = relative(folder, join(entry.parentPath, entry.name)).replaceAll('\\', '/');
-      const decoded = decodeSource({ path, bytes: readFileSync(join(folder, path)) });
-      if (!decoded.ok) throw new Error(`${path} cannot be read`);
-      return { path, kind: kindOf(path), text: decoded.source.text, raw: readOrigin(decoded.source).raw };
+      return contentFile(path, kindOf(path), readFileSync(join(folder, path)));
     });
 }
 
+function contentFile(path: string, kind: FileKind, bytes: Uint8Array): ContentFile {
+  const decoded = decodeSource({ path, bytes });
+  if (!decoded.ok) throw new Error(`${path} cannot be read`);
+  return { path, kind, text: decoded.source.text, raw: readOrigin(decoded.source).raw };
+}
+
 const demoFiles = filesOf(demo);
-const files = [...demoFiles, ...filesOf(shopFolder)];
+const mappings = ['frames', 'prices'].map((name) => {
+  const path = join(root, 'tests/fixtures/import', `${name}.yaml`);
+  return contentFile(path, 'mapping', readFileSync(path));
+});
+const readme = readFileSync(join(root, 'README.md'), 'utf8');
+const costs = /```yaml\n((?:#.*\n)?frames:[^`]*)```/.exec(readme)?.[1] ?? '';
+const beside = [...mappings, contentFile('costs.yaml', 'costs', new TextEncoder().encode(costs))];
+const files = [...demoFiles, ...filesOf(shopFolder), ...beside];
 
 /** Where the editor underlines something; an unknown field is named itself. */
 function marks(kind: FileKind, raw: unknown): string[] {
@@ -70,7 +83,8 @@ function marks(kind: FileKind, raw: unknown): string[] {
 
 describe('the schema for editors', () => {
   it('finds nothing wrong in any file of the demonstration shop', () => {
-    expect(demoFiles.length).toBeGreaterThan(60);
+    expect(demoFiles.length).toBeGreaterThan(120);
+    expect(costs).toContain('parcel:');
     expect(
       files.map(({ path, kind, raw }) => [path, marks(kind, raw)]).filter(([, found]) => found?.length),
     ).toEqual([]);
@@ -82,6 +96,7 @@ describe('the schema for editors', () => {
       return join(demo, dirname(path), named) !== join(demo, '.schemas', `${kind}.json`);
     });
     expect(wrong.map(({ path }) => path)).toEqual([]);
+    for (const { text, kind } of beside) expect(text).toContain(`content/.schemas/${kind}.json\n`);
   });
 
   it.each([
@@ -106,6 +121,19 @@ describe('the schema for editors', () => {
     const decoded = decodeSource({ path, bytes: new TextEncoder().encode(text.replace(passage, by)) });
     if (!decoded.ok) throw new Error('not read');
     expect(marks(kindOf(path), readOrigin(decoded.source).raw)).toContain(place);
+  });
+
+  it.each([
+    ['translations/fr-CA/frames/dunlin.md', 'inTheBox: [', 'box: [', 'box'],
+    ['translations/fr-CA/shop.yaml', 'tagline: ', 'tagline: 3 #', '/tagline'],
+    ['costs.yaml', '"48.00"', '"48"', '/frames/dunlin'],
+    ['frames.yaml', 'Lens height: b', 'Lens height: height', '/columns/Lens height'],
+  ])('underlines one in %s: %s as %s', (path, passage, by, place) => {
+    const found = files.find((file) => file.path.endsWith(path));
+    expect(found?.text).toContain(passage);
+    const { kind, text } = found as ContentFile;
+    const spoiltText = new TextEncoder().encode(text.replace(passage, by));
+    expect(marks(kind, contentFile(found?.path ?? '', kind, spoiltText).raw)).toContain(place);
   });
 
   it('says of every field what it means', () => {
