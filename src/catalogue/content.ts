@@ -86,6 +86,38 @@ export interface Sound<T> {
   readonly value: T;
 }
 
+/** A field that a check asks for and that was not read. */
+const UNREAD = Symbol('a field that was not read');
+
+/**
+ * Faults of single entries. Entries that their schema refused are looked at as far as they were read: a check that asks
+ * for a field that was not says nothing.
+ */
+export function faultsOf<T extends object>(
+  entries: readonly Entry<T>[],
+  ...checks: readonly ((entry: Sound<T>) => readonly ContentFault[])[]
+): ContentFault[] {
+  return entries.flatMap((entry) => {
+    const value = entry.value ?? readParts<T>(entry);
+    return checks.flatMap((check) => {
+      try {
+        return check({ ...entry, value });
+      } catch (reason) {
+        if (reason === UNREAD) return [];
+        throw reason;
+      }
+    });
+  });
+}
+
+function readParts<T extends object>({ parts }: Entry<T>): T {
+  const get = (_: T, name: string | symbol): unknown => {
+    if (typeof name === 'string' && Object.hasOwn(parts, name)) return parts[name];
+    throw UNREAD;
+  };
+  return new Proxy({} as T, { get });
+}
+
 /** Entries that their schema let through. */
 export function sound<T>(entries: readonly Entry<T>[]): Sound<T>[] {
   return entries.flatMap(({ id, origin, value }) => (value === null ? [] : [{ id, origin, value }]));

@@ -1,7 +1,7 @@
 /**
- * `npm run new -- KIND`: makes a frame, a colourway, a lens option, a promotion or a page. It asks on the terminal for
- * what the flags do not say, tries the result against the whole shop and writes it only where nothing is wrong. Exit
- * status 0 when it is written, 1 when nothing is.
+ * `npm run new -- KIND`: makes a frame, a lens option, a promotion, a page and whatever else an owner adds. It asks on
+ * the terminal for what the flags do not say, tries the result against the whole shop and writes it only where nothing
+ * is wrong. Exit status 0 when it is written, 1 when nothing is.
  */
 import { parseArgs } from 'node:util';
 import { loadFolder } from '../catalogue/load.ts';
@@ -19,24 +19,38 @@ npm run new -- KIND --help    the flags that answer instead
 
 ${RECIPES.map(({ name, says }) => `  ${name.padEnd(WIDE)}  ${says}`).join('\n')}
 
-A traced outline comes from the tracer's own file: npm run import -- outline FILE
+An outline from a tracer's own file: npm run import -- outline FILE
   --shop FOLDER   another content folder
   --yes           take what is suggested and ask nothing`;
 
 function usageOf({ name, says, questions }: Recipe, known: Known): string {
   const flags = questions.map(({ name: flag, asks, choices }) => {
-    const among = choices === undefined ? '' : ` (${listNames(choices(known))})`;
+    const among = choices === undefined ? '' : ` (${listNames(choices(known, {}))})`;
     return `  --${flag.padEnd(14)} ${asks}${among}`;
   });
   return `npm run new -- ${name}: ${says}\n${flags.join('\n')}\n  --shop FOLDER    another content folder\n  --yes            take what is suggested and ask nothing`;
 }
 
-function recipeOf(kind: string): Recipe {
-  const recipe = RECIPES.find(({ name }) => name === kind);
-  if (recipe !== undefined) return recipe;
+/** The recipe of a kind, or what is to be told of one that there is not. */
+function recipeOf(kind: string): Recipe | string {
   const meant = nearest(kind, KINDS);
   const hint = meant === null ? '' : ` Did you mean ${meant}?`;
-  throw new Refused(`Expected a kind: ${listNames(KINDS)}; found "${kind}".${hint}\n\n${USAGE}`);
+  const strange = `Expected a kind: ${listNames(KINDS)}; found "${kind}".${hint}`;
+  return RECIPES.find(({ name }) => name === kind) ?? strange;
+}
+
+/** The recipe that was named, or is when it is asked for. */
+async function chosen(word: string | undefined, terminal: () => Terminal): Promise<Recipe> {
+  const named = word === undefined ? undefined : recipeOf(word);
+  if (typeof named === 'string') throw new Refused(`${named}\n\n${USAGE}`);
+  if (named !== undefined) return named;
+  for (;;) {
+    const kind = await terminal().ask(`What is new (${listNames(KINDS)}): `);
+    if (kind === null) throw new Refused(`\n${USAGE}`);
+    const recipe = recipeOf(kind.trim());
+    if (typeof recipe !== 'string') return recipe;
+    terminal().tell(`  ${recipe}`);
+  }
 }
 
 function readLine(recipe: Recipe, words: readonly string[]) {
@@ -65,9 +79,7 @@ async function run(terminal: () => Terminal): Promise<void> {
     if (words.includes('--help')) return console.log(USAGE);
     throw new Refused(`Expected the kind first, found ${words[0]}.\n\n${USAGE}`);
   }
-  const kind = isNamed ? words[0] : await terminal().ask(`What is new (${listNames(KINDS)}): `);
-  if (kind === null || kind === undefined) throw new Refused(USAGE);
-  const recipe = recipeOf(kind.trim());
+  const recipe = await chosen(words[0], terminal);
   const line = readLine(recipe, words.slice(1));
   if (line.help) console.log(usageOf(recipe, knownOf(loadFolder(line.shop), line.shop)));
   else console.log(await create(recipe, line.shop, line.given, line.yes ? null : terminal()));

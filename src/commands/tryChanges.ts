@@ -1,5 +1,5 @@
 /** Whether a shop stays without new faults when some of its files are changed: nothing is written to find out. */
-import { join, relative, resolve, sep } from 'node:path';
+import { relative, resolve, sep } from 'node:path';
 import type { ContentFault } from '../catalogue/fault.ts';
 import { type ContentFolder, readFolder } from '../catalogue/load.ts';
 import type { Change } from './writeAll.ts';
@@ -26,12 +26,11 @@ export function tryChanges(folder: ContentFolder, root: string, changes: readonl
 
 function withChanges({ name, files }: ContentFolder, root: string, changes: readonly Change[]) {
   const encoder = new TextEncoder();
-  const put = changes.map(({ path, text }) => ({
-    path: join(name, relative(resolve(root), resolve(path)))
-      .split(sep)
-      .join('/'),
-    bytes: encoder.encode(text),
-  }));
+  const put = changes.flatMap(({ path, text }) => {
+    const inside = relative(resolve(root), resolve(path)).split(sep).join('/');
+    // What lies beside the content folder is no part of the shop.
+    return inside.startsWith('../') ? [] : [{ path: `${name}/${inside}`, bytes: encoder.encode(text) }];
+  });
   const names = new Set(put.map(({ path }) => path));
   return [...files.filter(({ path }) => !names.has(path)), ...put];
 }

@@ -21,10 +21,13 @@ function run(words: readonly string[], input = '') {
 
 describe('npm run new', () => {
   it('asks what is new, and then what that needs', () => {
-    expect(run([], 'pge\n')).toMatchObject({
+    expect(run(['pge'])).toMatchObject({
       status: 1,
       error: expect.stringContaining('Did you mean page?'),
     });
+    const { status: left, out: said, error } = run([], 'pge\npage\nOur tools\n');
+    expect([left, said.match(/What is new/g)?.length]).toEqual([1, 2]);
+    expect(error).toContain("npm run new -- page --title='Our tools' --shop=content");
     const { status, out } = run(['page', '--shop', shop], 'Our tools\n\nWhat we use\nfirst\n3\nPliers.\n');
     expect(status).toBe(0);
     expect(out).toContain('Expected a whole number from 1 to 100, found the text "first".');
@@ -32,7 +35,7 @@ describe('npm run new', () => {
   });
 
   it('lists the kinds, and the flags of each with what may be written', () => {
-    expect(run(['--help']).out).toContain('colourway  a colourway of a frame that is there');
+    expect(run(['--help']).out).toContain('colourway    a colourway of a frame that is there');
     const { out } = run(['frame', '--help', '--shop', shop]);
     expect(out).toMatch(/--collection +Collection \(harbour, saltmarsh, breakwater, small or workshop\)/);
   });

@@ -1,5 +1,5 @@
 /** Names that must be different from each other inside one file. */
-import { type Check, type Content, sound } from '../content.ts';
+import { type Check, type Content, faultsOf } from '../content.ts';
 import type { ContentFault, FieldPath } from '../fault.ts';
 import type { OrderTerms } from '../orderTerms.ts';
 import { faultAt } from '../reading/entry.ts';
@@ -24,31 +24,33 @@ function repeated(
   });
 }
 
-function inShop({ shop }: Content): ContentFault[] {
-  if (!shop?.value) return [];
-  const { origin, value } = shop;
-  const places = value.shipping.flatMap(({ destinations }, rate) =>
-    destinations.map((place, index) => ({ place, path: ['shipping', rate, 'destinations', index] })),
+const inShop = ({ shop }: Content): ContentFault[] =>
+  faultsOf(
+    shop === null ? [] : [shop],
+    ({ origin, value }) =>
+      repeated(
+        origin,
+        value.collections.map(({ id }) => id),
+        (index) => ['collections', index, 'id'],
+      ),
+    ({ origin, value }) =>
+      repeated(
+        origin,
+        value.exemptions.map(({ id }) => id),
+        (index) => ['exemptions', index, 'id'],
+      ),
+    ({ origin, value }) => inTerms(origin, value.order),
+    ({ origin, value }) => {
+      const places = value.shipping.flatMap(({ destinations }, rate) =>
+        destinations.map((place, index) => ({ place, path: ['shipping', rate, 'destinations', index] })),
+      );
+      return repeated(
+        origin,
+        places.map(({ place }) => place),
+        (index) => places[index]?.path ?? [],
+      );
+    },
   );
-  return [
-    ...repeated(
-      origin,
-      value.collections.map(({ id }) => id),
-      (index) => ['collections', index, 'id'],
-    ),
-    ...repeated(
-      origin,
-      value.exemptions.map(({ id }) => id),
-      (index) => ['exemptions', index, 'id'],
-    ),
-    ...inTerms(origin, value.order),
-    ...repeated(
-      origin,
-      places.map(({ place }) => place),
-      (index) => places[index]?.path ?? [],
-    ),
-  ];
-}
 
 function inTerms(origin: Origin, { publicKeys, delivery, consents, payments }: OrderTerms): ContentFault[] {
   return [
@@ -67,19 +69,22 @@ function inTerms(origin: Origin, { publicKeys, delivery, consents, payments }: O
 /** Sizes, colourways, stock lenses, collections, exemptions, destinations, keys, consents and payments that are named twice. */
 export const checkDuplicates: Check = (content) => [
   ...inShop(content),
-  ...sound(content.frames).flatMap(({ origin, value }) => [
-    ...repeated(
-      origin,
-      value.sizes.map(({ id }) => id),
-      (index) => ['sizes', index, 'id'],
-    ),
-    ...repeated(
-      origin,
-      value.colourways.map(({ code }) => code),
-      (index) => ['colourways', index, 'code'],
-    ),
-  ]),
-  ...sound(content.materials).flatMap(({ origin, value }) =>
+  ...faultsOf(
+    content.frames,
+    ({ origin, value }) =>
+      repeated(
+        origin,
+        value.sizes.map(({ id }) => id),
+        (index) => ['sizes', index, 'id'],
+      ),
+    ({ origin, value }) =>
+      repeated(
+        origin,
+        value.colourways.map(({ code }) => code),
+        (index) => ['colourways', index, 'code'],
+      ),
+  ),
+  ...faultsOf(content.materials, ({ origin, value }) =>
     repeated(
       origin,
       value.stock.map(({ id }) => id),

@@ -1,5 +1,5 @@
 /** Ids that frames had before, and the days that frames tell. */
-import { type AuthoredFrame, type Check, type Content, type Sound, sound } from '../content.ts';
+import { type AuthoredFrame, type Check, type Content, faultsOf, type Sound, sound } from '../content.ts';
 import type { ContentFault, FaultDetail } from '../fault.ts';
 import { faultAt } from '../reading/entry.ts';
 
@@ -47,5 +47,5 @@ function dayFault({ origin, value: { added, changed } }: Sound<AuthoredFrame>): 
 /** Former ids that are in use or claimed twice; changes before a frame was there. */
 export const checkFormerIds: Check = (content) => [
   ...idFaults(content),
-  ...sound(content.frames).flatMap(dayFault),
+  ...faultsOf(content.frames, dayFault),
 ];

@@ -1,10 +1,9 @@
 /** What a frame's own figures must agree on. Its outlines are checked where they are made (resolve/outline.ts). */
-import { type AuthoredFrame, type AuthoredSize, type Check, sound } from '../content.ts';
-import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
-import { listNames, nearest } from '../nearest.ts';
-import { faultAt } from '../reading/entry.ts';
 
-type Add = (path: FieldPath, detail: FaultDetail) => void;
+import { type AuthoredFrame, type AuthoredSize, type Check, faultsOf } from '../content.ts';
+import type { FieldPath } from '../fault.ts';
+import { listNames, nearest } from '../nearest.ts';
+import { type Add, adding } from './adding.ts';
 
 /** `51-19` says A and DBL, each rounded to whole millimetres. */
 function checkSizeName(size: AuthoredSize, index: number, add: Add): void {
@@ -18,6 +17,10 @@ function checkSizeName(size: AuthoredSize, index: number, add: Add): void {
     received: size.id,
     hint: `Write ${right}${kept}, or mend a or dbl.`,
   });
+}
+
+function checkSizeNames({ sizes }: AuthoredFrame, add: Add): void {
+  for (const [index, size] of sizes.entries()) checkSizeName(size, index, add);
 }
 
 function checkNotOffered(frame: AuthoredFrame, add: Add): void {
@@ -68,13 +71,5 @@ function checkRim({ mounting, rimDepthMm, rimCoverMm }: AuthoredFrame, add: Add)
 }
 
 /** Sizes against their names, pairs that are not offered, rims against mountings. */
-export const checkFrames: Check = ({ frames }) => {
-  const faults: ContentFault[] = [];
-  for (const { origin, value } of sound(frames)) {
-    const add: Add = (path, detail) => faults.push(faultAt(origin, path, detail));
-    for (const [index, size] of value.sizes.entries()) checkSizeName(size, index, add);
-    checkNotOffered(value, add);
-    checkRim(value, add);
-  }
-  return faults;
-};
+export const checkFrames: Check = ({ frames }) =>
+  faultsOf(frames, ...[checkSizeNames, checkNotOffered, checkRim].map(adding));

@@ -1,27 +1,30 @@
 /** What the fields of one lens option must agree on. */
 import {
+  type AuthoredCoating,
   type AuthoredDesign,
   type AuthoredMaterial,
   type AuthoredTint,
   type Check,
-  sound,
+  faultsOf,
 } from '../content.ts';
-import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
-import { faultAt } from '../reading/entry.ts';
-
-type Add = (path: FieldPath, detail: FaultDetail) => void;
+import type { FaultDetail, FieldPath } from '../fault.ts';
+import { type Add, adding } from './adding.ts';
 
 function disagree(expected: string, received: string, hint: string): FaultDetail {
   return { code: 'parts-disagree', expected, received, hint };
 }
 
-/** A design has what its kind needs, and no part of another kind. */
-function checkDesign({ kind, uses, corridor, segment, addD }: AuthoredDesign, add: Add): void {
+/** Only a lens without power is for no use. */
+function checkUses({ kind, uses }: AuthoredDesign, add: Add): void {
   if (kind === 'plano' ? uses.join() !== 'none' : uses.includes('none')) {
     const expected =
       kind === 'plano' ? '[none], since kind is plano' : 'uses other than none, which is for kind: plano';
     add(['uses'], disagree(expected, `[${uses.join(', ')}]`, 'Change uses, or kind.'));
   }
+}
+
+/** A design has what its kind needs, and no part of another kind. */
+function checkParts({ kind, corridor, segment, addD }: AuthoredDesign, add: Add): void {
   const wants = {
     corridor: kind === 'progressive' || kind === 'office',
     segment: kind === 'bifocal',
@@ -62,8 +65,7 @@ function checkAscending(
   });
 }
 
-/** Forms of stock lenses reach the strongest plus of their range; refraction, edge and mounting agree. */
-function checkMaterial(material: AuthoredMaterial, add: Add): void {
+function checkIndexes(material: AuthoredMaterial, add: Add): void {
   if (material.ne < material.nd) {
     const hint = 'Exchange nd and ne if they are mixed up.';
     add(
@@ -71,6 +73,10 @@ function checkMaterial(material: AuthoredMaterial, add: Add): void {
       disagree(`at least nd, ${material.nd}: the index grows towards the blue`, String(material.ne), hint),
     );
   }
+}
+
+/** Least thickness is said of every mounting that the material is made for. */
+function checkMountings(material: AuthoredMaterial, add: Add): void {
   for (const [mounting, part] of [
     ['grooved', 'groove'],
     ['drilled', 'hole'],
@@ -86,6 +92,10 @@ function checkMaterial(material: AuthoredMaterial, add: Add): void {
       disagree(expected, found, 'Add what is missing, or remove the other.'),
     );
   }
+}
+
+/** Forms of stock lenses reach the strongest plus of their range. */
+function checkBlanks(material: AuthoredMaterial, add: Add): void {
   if (material.stock.length === 0 && material.surfaced === null) {
     add(
       ['surfaced'],
@@ -112,7 +122,7 @@ function checkMaterial(material: AuthoredMaterial, add: Add): void {
   checkAscending(surfaced.diametersMm, (blank) => ['surfaced', 'diametersMm', blank], 'diameters', add);
 }
 
-function checkTint({ kind, states, polarised, mirrored }: AuthoredTint, add: Add): void {
+function checkStates({ kind, states }: AuthoredTint, add: Add): void {
   const least = kind === 'photochromic' || kind === 'gradient' ? 2 : 1;
   if (states.length < least) {
     const what = kind === 'gradient' ? 'its top and its foot' : 'clear and dark at least';
@@ -131,32 +141,31 @@ function checkTint({ kind, states, polarised, mirrored }: AuthoredTint, add: Add
       );
     }
   }
-  if (kind === 'polarised' && !polarised)
+}
+
+function checkSurface({ kind, polarised, mirrored }: AuthoredTint, add: Add): void {
+  if (kind === 'polarised' && polarised === false)
     add(['polarised'], disagree('true, since kind is polarised', 'false', 'Write true, or change kind.'));
-  if (kind === 'mirror' && !mirrored)
+  if (kind === 'mirror' && mirrored === false)
     add(['mirrored'], disagree('true, since kind is mirror', 'false', 'Write true, or change kind.'));
 }
 
+function checkCoating({ faces, residualReflectance }: AuthoredCoating, add: Add): void {
+  if ((faces === 'none') === (residualReflectance === null)) return;
+  const expected =
+    faces === 'none'
+      ? 'null, since no face is coated'
+      : 'the reflectance left on a coated face, such as 0.01';
+  add(
+    ['residualReflectance'],
+    disagree(expected, String(residualReflectance ?? 'nothing'), 'Change it, or change faces.'),
+  );
+}
+
 /** Each option by itself. */
-export const checkLenses: Check = ({ designs, materials, tints, coatings }) => {
-  const faults: ContentFault[] = [];
-  const addTo =
-    (origin: Parameters<typeof faultAt>[0]): Add =>
-    (path, detail) =>
-      faults.push(faultAt(origin, path, detail));
-  for (const { origin, value } of sound(designs)) checkDesign(value, addTo(origin));
-  for (const { origin, value } of sound(materials)) checkMaterial(value, addTo(origin));
-  for (const { origin, value } of sound(tints)) checkTint(value, addTo(origin));
-  for (const { origin, value } of sound(coatings)) {
-    if ((value.faces === 'none') === (value.residualReflectance === null)) continue;
-    const expected =
-      value.faces === 'none'
-        ? 'null, since no face is coated'
-        : 'the reflectance left on a coated face, such as 0.01';
-    addTo(origin)(
-      ['residualReflectance'],
-      disagree(expected, String(value.residualReflectance ?? 'nothing'), 'Change it, or change faces.'),
-    );
-  }
-  return faults;
-};
+export const checkLenses: Check = ({ designs, materials, tints, coatings }) => [
+  ...faultsOf(designs, ...[checkUses, checkParts].map(adding)),
+  ...faultsOf(materials, ...[checkIndexes, checkMountings, checkBlanks].map(adding)),
+  ...faultsOf(tints, ...[checkStates, checkSurface].map(adding)),
+  ...faultsOf(coatings, adding(checkCoating)),
+];

@@ -1,5 +1,5 @@
 /** Photographs: each that a frame names is there, and each file is what its name says and of a size to work with. */
-import { type AuthoredFrame, type Check, type Sound, sound } from '../content.ts';
+import { type AuthoredFrame, type Check, faultsOf, type Sound } from '../content.ts';
 import type { ContentFault, FaultDetail } from '../fault.ts';
 import { listNames, nearest } from '../nearest.ts';
 import { faultAt } from '../reading/entry.ts';
@@ -67,5 +67,5 @@ function frameFaults({ origin, value }: Sound<AuthoredFrame>, names: readonly st
 /** Files of frames/pictures, and what frames say of them. */
 export const checkPictures: Check = ({ frames, pictures }) => {
   const names = pictures.map(({ name }) => name);
-  return [...pictures.flatMap(fileFault), ...sound(frames).flatMap((frame) => frameFaults(frame, names))];
+  return [...pictures.flatMap(fileFault), ...faultsOf(frames, (frame) => frameFaults(frame, names))];
 };

@@ -1,5 +1,5 @@
 /** The pairs whose price an owner watches must be made of what the shop has. */
-import type { Check, Content } from '../content.ts';
+import { type Check, type Content, faultsOf } from '../content.ts';
 import type { ContentFault } from '../fault.ts';
 import { listNames, nearest } from '../nearest.ts';
 import type { TypicalPair } from '../priceHabits.ts';
@@ -25,19 +25,19 @@ function known(content: Content, { frame }: TypicalPair): Readonly<Record<Part, 
 /** Unknown names below `prices.typical` of shop.yaml. */
 export const checkPrices: Check = (content) => {
   const { shop } = content;
-  if (shop === null || shop.value === null) return [];
-  const { origin, value } = shop;
-  return value.prices.typical.flatMap((pair, at): ContentFault[] =>
-    Object.entries(known(content, pair)).flatMap(([part, names]) => {
-      const name = pair[part as Part];
-      if (name === null || names === null || names.includes(name)) return [];
-      const meant = nearest(name, names);
-      return faultAt(origin, ['prices', 'typical', at, part], {
-        code: 'unknown-reference',
-        expected: `a ${part} of the shop: ${listNames(names)}`,
-        received: `"${name}"`,
-        hint: meant === null ? 'Use one of these.' : `Did you mean "${meant}"?`,
-      });
-    }),
+  return faultsOf(shop === null ? [] : [shop], ({ origin, value }) =>
+    value.prices.typical.flatMap((pair, at): ContentFault[] =>
+      Object.entries(known(content, pair)).flatMap(([part, names]) => {
+        const name = pair[part as Part];
+        if (name === null || names === null || names.includes(name)) return [];
+        const meant = nearest(name, names);
+        return faultAt(origin, ['prices', 'typical', at, part], {
+          code: 'unknown-reference',
+          expected: `a ${part} of the shop: ${listNames(names)}`,
+          received: `"${name}"`,
+          hint: meant === null ? 'Use one of these.' : `Did you mean "${meant}"?`,
+        });
+      }),
+    ),
   );
 };

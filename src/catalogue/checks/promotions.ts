@@ -1,5 +1,5 @@
 /** Dates, codes and gifts of promotions. */
-import { type AuthoredPromotion, type Check, type Content, sound } from '../content.ts';
+import { type AuthoredPromotion, type Check, type Content, faultsOf, sound } from '../content.ts';
 import type { ContentFault, FaultDetail } from '../fault.ts';
 import { faultAt } from '../reading/entry.ts';
 
@@ -71,12 +71,15 @@ function giftFault({ gift }: AuthoredPromotion, content: Content): FaultDetail |
 /** Faults of promotions that their schema cannot see. */
 export const checkPromotions: Check = (content) => [
   ...codeFaults(content),
-  ...sound(content.promotions).flatMap(({ origin, value }) => {
-    const dates = datesFault(value);
-    const gift = giftFault(value, content);
-    return [
-      ...(dates === null ? [] : [faultAt(origin, ['ends'], dates)]),
-      ...(gift === null ? [] : [faultAt(origin, ['gift', 'includedLens'], gift)]),
-    ];
-  }),
+  ...faultsOf(
+    content.promotions,
+    ({ origin, value }) => {
+      const dates = datesFault(value);
+      return dates === null ? [] : [faultAt(origin, ['ends'], dates)];
+    },
+    ({ origin, value }) => {
+      const gift = giftFault(value, content);
+      return gift === null ? [] : [faultAt(origin, ['gift', 'includedLens'], gift)];
+    },
+  ),
 ];

@@ -1,10 +1,11 @@
 /** What Intl knows of the shop's language, currency, zone and places, and whether the shop can send at all. */
 import { currencyDigits } from '../../money/currency.ts';
-import type { AuthoredShop, Check } from '../content.ts';
-import type { ContentFault, FaultDetail } from '../fault.ts';
+import { type AuthoredShop, type Check, faultsOf } from '../content.ts';
+import type { FaultDetail, FieldPath } from '../fault.ts';
 import { listNames, nearest } from '../nearest.ts';
 import { faultAt } from '../reading/entry.ts';
 import { valueAt } from '../schema/parse.ts';
+import { type Add, adding } from './adding.ts';
 
 /** Looked at even where the rest of the file is wrong, since every price is read by it. */
 function currencyFault(code: unknown): FaultDetail | null {
@@ -75,24 +76,31 @@ function postFault({ order: { delivery, postTo } }: AuthoredShop): FaultDetail |
   };
 }
 
+function checkPlaces(shop: AuthoredShop, list: 'shipping' | 'tax' | 'exemptions', add: Add): void {
+  for (const [index, { destinations }] of shop[list].entries())
+    for (const [at, place] of destinations.entries())
+      addIf(add, [list, index, 'destinations', at], placeFault(place));
+}
+
+const CHECKS: readonly ((shop: AuthoredShop, add: Add) => void)[] = [
+  ({ timeZone }, add) => addIf(add, ['timeZone'], zoneFault(timeZone)),
+  (shop, add) => addIf(add, ['destination'], placeFault(shop.destination) ?? servedFault(shop)),
+  (shop, add) => addIf(add, ['order', shop.order.postTo === null ? 'delivery' : 'postTo'], postFault(shop)),
+  (shop, add) => checkPlaces(shop, 'shipping', add),
+  (shop, add) => checkPlaces(shop, 'tax', add),
+  (shop, add) => checkPlaces(shop, 'exemptions', add),
+];
+
+const addIf = (add: Add, path: FieldPath, detail: FaultDetail | null): void => {
+  if (detail !== null) add(path, detail);
+};
+
 /** Faults of shop.yaml that its schema cannot see. */
 export const checkShop: Check = ({ shop }) => {
   if (shop === null) return [];
-  const { origin, value } = shop;
-  const faults: ContentFault[] = [];
-  const add = (path: (string | number)[], detail: FaultDetail | null) => {
-    if (detail !== null) faults.push(faultAt(origin, path, detail));
-  };
-  add(['currency'], currencyFault(valueAt(origin.raw, ['currency'])));
-  if (value === null) return faults;
-  add(['timeZone'], zoneFault(value.timeZone));
-  add(['destination'], placeFault(value.destination) ?? servedFault(value));
-  add(['order', value.order.postTo === null ? 'delivery' : 'postTo'], postFault(value));
-  for (const list of ['shipping', 'tax', 'exemptions'] as const) {
-    for (const [index, { destinations }] of value[list].entries()) {
-      for (const [at, place] of destinations.entries())
-        add([list, index, 'destinations', at], placeFault(place));
-    }
-  }
-  return faults;
+  const currency = currencyFault(valueAt(shop.origin.raw, ['currency']));
+  return [
+    ...(currency === null ? [] : [faultAt(shop.origin, ['currency'], currency)]),
+    ...faultsOf([shop], ...CHECKS.map(adding)),
+  ];
 };

@@ -1,13 +1,23 @@
 /** The workroom part of shop.yaml names materials and coatings that are there, and rising bands. */
-import type { Check } from '../content.ts';
+import { type AuthoredShop, type Check, type Content, faultsOf } from '../content.ts';
 import type { ContentFault, FieldPath } from '../fault.ts';
 import { listNames, nearest } from '../nearest.ts';
 import { faultAt } from '../reading/entry.ts';
+import type { Origin } from '../reading/origin.ts';
 
 /** Faults of the workroom that its schema cannot see. */
 export const checkWorkroom: Check = ({ shop, materials, coatings }) => {
-  if (shop === null || shop.value === null) return [];
-  const { origin, value } = shop;
+  return faultsOf(shop === null ? [] : [shop], ({ origin, value }) =>
+    workroomFaults(origin, value, materials, coatings),
+  );
+};
+
+function workroomFaults(
+  origin: Origin,
+  value: AuthoredShop,
+  materials: Content['materials'],
+  coatings: Content['coatings'],
+): ContentFault[] {
   const faults: ContentFault[] = [];
   const named = (noun: string, known: readonly { readonly id: string }[]) => {
     const ids = known.map(({ id }) => id);
@@ -51,4 +61,4 @@ export const checkWorkroom: Check = ({ shop, materials, coatings }) => {
       }),
     );
   return faults;
-};
+}

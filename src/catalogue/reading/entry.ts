@@ -2,7 +2,7 @@
 import type { Document } from 'yaml';
 import type { ContentFault, FaultDetail, FieldPath } from '../fault.ts';
 import { nearest } from '../nearest.ts';
-import { parseWith, type Schema, type SchemaIssue } from '../schema/parse.ts';
+import { parseParts, parseWith, type Schema, type SchemaIssue } from '../schema/parse.ts';
 import { splitFrontMatter } from './frontMatter.ts';
 import { explainIssue } from './issueFault.ts';
 import { locate, sourceAt } from './locate.ts';
@@ -44,15 +44,16 @@ function yamlOrigin(source: SourceText, yaml: string, yamlAt: number, body: stri
 
 /** Holds a file against its schema. Where its YAML is broken the schema says nothing. */
 export function readEntry<T>(id: string, origin: Origin, schema: Schema<T>): Entry<T> {
-  if (origin.raw === undefined) return { id, origin, value: null, faults: origin.faults };
+  if (origin.raw === undefined) return { id, origin, value: null, parts: {}, faults: origin.faults };
   // A file of comments alone has no fields; each of them is then missing by name.
-  const parsed = parseWith(schema, origin.raw ?? {});
-  if (parsed.ok)
-    return { id, origin, value: origin.faults.length === 0 ? parsed.value : null, faults: origin.faults };
+  const raw = origin.raw ?? {};
+  const parsed = parseWith(schema, raw);
+  if (parsed.ok && origin.faults.length === 0)
+    return { id, origin, value: parsed.value, parts: {}, faults: origin.faults };
+  const refused = { id, origin, value: null, parts: parseParts(schema, raw) };
+  if (parsed.ok) return { ...refused, faults: origin.faults };
   return {
-    id,
-    origin,
-    value: null,
+    ...refused,
     faults: [...origin.faults, ...worthTelling(parsed.issues).map((issue) => place(origin, issue))],
   };
 }

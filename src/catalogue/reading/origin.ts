@@ -25,5 +25,7 @@ export interface Entry<T> {
   readonly origin: Origin;
   /** Null where the schema refused it; the faults then say why. */
   readonly value: T | null;
+  /** Of a file that was refused, the fields that are right by themselves. */
+  readonly parts: Readonly<Record<string, unknown>>;
   readonly faults: readonly ContentFault[];
 }

@@ -1,7 +1,14 @@
 /** Makes the outlines of all sizes, and holds the holes of drilled frames against them. */
 import { inside } from '../../optics/outline.ts';
 import type { Outline } from '../../optics/types.ts';
-import { type AuthoredFrame, type AuthoredSize, type Content, sound } from '../content.ts';
+import {
+  type AuthoredFrame,
+  type AuthoredSize,
+  type Content,
+  faultsOf,
+  type Sound,
+  sound,
+} from '../content.ts';
 import type { ContentFault } from '../fault.ts';
 import type { FrameOutline, Hole } from '../frame.ts';
 import { faultAt } from '../reading/entry.ts';
@@ -32,7 +39,8 @@ export function makeOutlines(content: Content): Outlines {
   }
   const fitted = new Map<string, MadeOutline>();
   const byFrame = new Map<string, FrameOutline[]>();
-  for (const { id, origin, value } of sound(content.frames)) {
+  const ofFrame = ({ id, origin, value }: Sound<AuthoredFrame>): ContentFault[] => {
+    const found: ContentFault[] = [];
     const outlines: FrameOutline[] = [];
     for (const [index, size] of value.sizes.entries()) {
       const made = makeOutline(size, traces, fitted);
@@ -40,18 +48,19 @@ export function makeOutlines(content: Content): Outlines {
       if (made === null) continue;
       if (made.ok) {
         outlines.push(made.outline);
-        faults.push(
+        found.push(
           ...holeFaults(value, size, made.outline).map(([path, detail]) => faultAt(origin, path, detail)),
         );
       } else {
-        faults.push(
+        found.push(
           ...made.faults.map(({ field, detail }) => faultAt(origin, ['sizes', index, field], detail)),
         );
       }
     }
     byFrame.set(id, outlines);
-  }
-  return { byFrame, faults };
+    return found;
+  };
+  return { faults: [...faults, ...faultsOf(content.frames, ofFrame)], byFrame };
 }
 
 /** Fitting takes milliseconds and shops repeat their sizes, so each is fitted once. */

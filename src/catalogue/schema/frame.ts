@@ -33,7 +33,8 @@ function outline() {
   );
 }
 
-function size(money: MoneyFields) {
+/** Schema of one size; its outline is still to be fitted or looked up. */
+export function size(money: MoneyFields) {
   return z.pipe(
     fields({
       id: about(

@@ -34,6 +34,21 @@ export function parseWith<T>(schema: Schema<T>, raw: unknown): Parsed<T> {
   return { ok: false, issues: result.error.issues.flatMap((issue) => flatten(issue, raw, [])) };
 }
 
+/** The fields of `raw` that are right by themselves, where the schema is one of fields; it need not take the whole. */
+export function parseParts<T>(schema: Schema<T>, raw: unknown): Readonly<Record<string, unknown>> {
+  const def = schema._zod.def as { in?: Schema<unknown>; shape?: Readonly<Record<string, Schema<unknown>>> };
+  if (def.in !== undefined) return parseParts(def.in, raw);
+  const shape = def.shape ?? {};
+  // What is left out may be there under a name that is misspelt.
+  const isSure = Object.keys(raw ?? {}).every((name) => name in shape);
+  const parts = Object.entries(shape).flatMap(([name, field]) => {
+    const value = valueAt(raw, [name]);
+    const part = parseWith(field, value);
+    return part.ok && (isSure || value !== undefined) ? [[name, part.value] as const] : [];
+  });
+  return Object.fromEntries(parts);
+}
+
 function flatten(issue: ZodIssue, raw: unknown, base: FieldPath): SchemaIssue[] {
   const path = [...base, ...issue.path] as (string | number)[];
   if (issue.code === 'unrecognized_keys') {

@@ -85,6 +85,15 @@ function habits() {
   });
 }
 
+/** Schema of one collection. */
+export function collection() {
+  return fields({
+    id: about('What frames name it by.', id(), 'harbour'),
+    name: about('Name that the shopper reads.', text(), 'Harbour'),
+    summary: about('One sentence for lists.', text()),
+  });
+}
+
 /** Schema of the shop; whether Intl knows its currency, zone and language is checked besides. */
 export function shopSchema(money: MoneyFields) {
   return fields({
@@ -152,16 +161,6 @@ export function shopSchema(money: MoneyFields) {
       'Whether lenses are offered for a frame that the shopper already has. Default no.',
       orElse(flag(), false),
     ),
-    collections: about(
-      'Groups of frames.',
-      list(
-        fields({
-          id: about('What frames name it by.', id(), 'harbour'),
-          name: about('Name that the shopper reads.', text(), 'Harbour'),
-          summary: about('One sentence for lists.', text()),
-        }),
-        1,
-      ),
-    ),
+    collections: about('Groups of frames.', list(collection(), 1)),
   });
 }

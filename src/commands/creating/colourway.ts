@@ -15,10 +15,18 @@ function entryOf({ code, name, front, difference, stock }: Answers, { currency }
   return { code, name, front, priceDifference: priced(difference, currency), stock };
 }
 
+/** A code that the frame has already. */
+function taken({ frame, code }: Answers, { content }: Known): string | null {
+  const found = sound(content.frames).find(({ id }) => id === frame);
+  const has = found?.value.colourways.some((one) => one.code === code);
+  return has ? `The frame has a colourway "${code}" already.` : null;
+}
+
 /** A colourway of a frame. */
 export const colourwayRecipe: Recipe = {
   name: 'colourway',
   says: 'a colourway of a frame that is there',
+  list: 'colourways',
   questions: [
     { name: 'frame', asks: 'Frame', choices: ({ content }) => content.frames.map(({ id }) => id) },
     { name: 'name', asks: 'Name of the colourway', field: ['name'] },
@@ -27,6 +35,7 @@ export const colourwayRecipe: Recipe = {
       asks: 'Code that an order names it by',
       field: ['code'],
       suggest: ({ name }) => slug(name ?? '') || null,
+      refuses: taken,
     },
     { name: 'front', asks: 'Its colour for drawings, such as #25324a', field: ['front'] },
     {
@@ -41,9 +50,6 @@ export const colourwayRecipe: Recipe = {
   schema: (currency) => colourway(moneyIn(currency)),
   changes: (answers, known) => {
     const path = join(known.folder, 'frames', `${answers['frame']}.md`);
-    const frame = sound(known.content.frames).find(({ id }) => id === answers['frame']);
-    if (frame?.value.colourways.some(({ code }) => code === answers['code']))
-      return new Error(`The frame has a colourway "${answers['code']}" already. Give another --code.`);
     const text = withItem(
       readFileSync(path, 'utf8'),
       ['colourways'],

@@ -61,8 +61,8 @@ function schemaOf(kind: FileKind, currency: Currency): Part {
   return schema;
 }
 
-/** The YAML of `value` with its comments; it ends with a line end. */
-function commentedYaml(kind: FileKind, currency: Currency, value: unknown): string {
+/** The YAML of `value` with its comments, below the line that names its schema; it ends with a line end. */
+export function commentedYaml(kind: FileKind, line: string, currency: Currency, value: unknown): string {
   const document = new Document(value);
   lay(document.contents);
   if (isMap(document.contents)) {
@@ -70,7 +70,7 @@ function commentedYaml(kind: FileKind, currency: Currency, value: unknown): stri
     explain(document.contents, schemaOf(kind, currency), false);
   }
   const text = document.toString({ lineWidth: 0 });
-  return text.replace(/\[ ([^"'[\]]*) \]/g, '[$1]');
+  return `${line}\n${text.replace(/\[ ([^"'[\]]*) \]/g, '[$1]')}`;
 }
 
 /** The text of a new Markdown file at `path` below the content folder: the schema's line, the fields, the body. */
@@ -81,6 +81,6 @@ export function commentedFile(
   value: unknown,
   body: string,
 ): string {
-  const fields = `${schemaLine(path)}\n${commentedYaml(kind, currency, value)}`;
+  const fields = commentedYaml(kind, schemaLine(path) ?? '', currency, value);
   return `---\n${fields}---\n${body === '' ? '' : `\n${body}\n`}`;
 }

@@ -1,14 +1,15 @@
 /** Makes what a recipe is for: answers gathered, tried against the whole shop, written only where nothing is wrong. */
 import { existsSync } from 'node:fs';
+import type { ContentFault } from '../../catalogue/fault.ts';
 import { gatherContent } from '../../catalogue/gatherContent.ts';
 import { type ContentFolder, loadFolder } from '../../catalogue/load.ts';
 import { printFaults } from '../../catalogue/printFaults.ts';
 import { valueAt } from '../../catalogue/schema/parse.ts';
 import { currencyDigits } from '../../money/currency.ts';
 import { tryChanges } from '../tryChanges.ts';
-import { writeAll } from '../writeAll.ts';
+import { type Change, writeAll } from '../writeAll.ts';
 import { type Asked, gather } from './gather.ts';
-import type { Answers, Known, Recipe } from './recipe.ts';
+import type { Answers, Known, Question, Recipe } from './recipe.ts';
 
 /** Ends the command without a change; its message says why. */
 export class Refused extends Error {}
@@ -32,6 +33,16 @@ function commandOf({ name }: Recipe, root: string, answers: Answers): string {
   return ['npm run new --', name, ...flags, `--shop=${quoted(root)}`].join(' ');
 }
 
+/** Questions whose answers the faults are about; null where one is about something else. */
+function blamed({ questions, list }: Recipe, faults: readonly ContentFault[]): Set<string> | null {
+  const names = faults.map(({ path }) => {
+    const inside = list === undefined ? path : path[0] === list ? path.slice(2) : null;
+    const about = ({ field }: Question) => field?.every((part, at) => inside?.[at] === part);
+    return questions.find(about)?.name;
+  });
+  return names.includes(undefined) ? null : new Set(names as string[]);
+}
+
 /** Writes what the recipe makes into the content folder `root`; what is told afterwards. Throws Refused. */
 export async function create(
   recipe: Recipe,
@@ -46,19 +57,36 @@ export async function create(
     const made = recipe.changes({ ...given, id }, known);
     return !(made instanceof Error) && made.some(({ path, fresh }) => fresh && existsSync(path));
   };
-  const gathered = await gather(recipe, given, known, asked, taken);
-  if (!gathered.ok) throw new Refused(`${gathered.faults.join('\n')}\nNothing was written.`);
-  const changes = recipe.changes(gathered.answers, known);
-  const nothing = `Nothing was written. Your answers, to be given again with what is wrong changed:\n${commandOf(recipe, root, gathered.answers)}`;
-  if (changes instanceof Error) throw new Refused(`${changes.message}\n${nothing}`);
-  const { faults, before } = tryChanges(folder, root, changes);
-  if (faults.length > 0) throw new Refused(`${printFaults(faults)}\n${nothing}`);
-  writeAll(changes);
+  for (let now = given; ; ) {
+    const gathered = await gather(recipe, now, known, asked, taken);
+    if (!gathered.ok && 'left' in gathered)
+      throw new Refused(
+        `\nNothing was written. To go on from here:\n${commandOf(recipe, root, gathered.left)}`,
+      );
+    if (!gathered.ok) throw new Refused(`${gathered.faults.join('\n')}\nNothing was written.`);
+    const { answers } = gathered;
+    const changes = recipe.changes(answers, known);
+    const nothing = `Nothing was written. Your answers, to be given again with what is wrong changed:\n${commandOf(recipe, root, answers)}`;
+    if (changes instanceof Error) throw new Refused(`${changes.message}\n${nothing}`);
+    const { faults, before } = tryChanges(folder, root, changes);
+    if (faults.length === 0) {
+      writeAll(changes);
+      return told(recipe, answers, known, changes, before);
+    }
+    const wrong = asked === null ? null : blamed(recipe, faults);
+    if (asked === null || wrong === null) throw new Refused(`${printFaults(faults)}\n${nothing}`);
+    asked.tell(printFaults(faults));
+    now = Object.fromEntries(Object.entries(answers).filter(([name]) => !wrong.has(name)));
+  }
+}
+
+/** What was written, and what is left to do. */
+function told(recipe: Recipe, answers: Answers, known: Known, changes: readonly Change[], before: number) {
   const still = `The shop had faults before, and has them still (${before}): npm run check`;
   return [
     ...changes.map(({ path, fresh }) => `${path} is ${fresh ? 'written' : 'changed'}.`),
     'What is left to do:',
-    ...recipe.next(gathered.answers).map((step) => `  - ${step}`),
+    ...recipe.next(answers, known).map((step) => `  - ${step}`),
     ...(before > 0 ? [still] : []),
   ].join('\n');
 }

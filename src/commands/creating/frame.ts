@@ -2,35 +2,15 @@
 import { BRIDGES, MOUNTINGS } from '../../catalogue/frame.ts';
 import { slug } from '../../catalogue/reading/folders.ts';
 import { valueAt } from '../../catalogue/schema/parse.ts';
-import { fitFamily, OUTLINE_FAMILIES, type OutlineFamily } from '../../optics/outlineFamily.ts';
-import { usualEdMm } from '../../quote/ownFrame.ts';
+import { OUTLINE_FAMILIES } from '../../optics/outlineFamily.ts';
+import { refuseEd, sizeName, suggestEd } from './boxed.ts';
 import { fileRecipe } from './fileRecipe.ts';
-import { type Answers, type Known, named, numeric, priced } from './recipe.ts';
+import { type Known, named, numeric, priced } from './recipe.ts';
 
 /** Ids of the collections in shop.yaml, as far as it can be read. */
 export function collectionIds({ content }: Known): string[] {
   const list = valueAt(content.shop?.origin.raw, ['collections']);
   return Array.isArray(list) ? list.map((item) => String(valueAt(item, ['id']))) : [];
-}
-
-/** The ED of the family, to 0.1 mm, until it is measured. */
-function suggestEd({ a, b, family }: Answers): string | null {
-  const box = { a: numeric(a), b: numeric(b) };
-  if (typeof box.a !== 'number' || typeof box.b !== 'number') return null;
-  const edMm = usualEdMm(family as OutlineFamily, { a: box.a, b: box.b });
-  return Number.isFinite(edMm) ? String(Math.round(edMm * 10) / 10) : null;
-}
-
-/** An ED that no outline of the family has in this box, with the limits of those that there are. */
-function refuseEd({ a, b, ed, family }: Answers): string | null {
-  const [aMm, bMm, edMm] = [numeric(a), numeric(b), numeric(ed)];
-  if (typeof aMm !== 'number' || typeof bMm !== 'number' || typeof edMm !== 'number') return null;
-  if (!OUTLINE_FAMILIES.some((known) => known === family)) return null;
-  const fit = fitFamily(family as OutlineFamily, { aMm, bMm, edMm });
-  if (fit.ok || !(fit.leastEdMm <= fit.mostEdMm)) return null;
-  const least = (Math.ceil(fit.leastEdMm * 10) / 10).toFixed(1);
-  const most = (Math.floor(fit.mostEdMm * 10) / 10).toFixed(1);
-  return `Expected ${least} to ${most} mm, which ${family} reaches in a box of ${a} by ${b}; found ${ed}. Measure again, or choose another family.`;
 }
 
 const HOLES = [
@@ -126,8 +106,3 @@ export const frameRecipe = fileRecipe({
     `npm run dev shows it at /frames/${id}/`,
   ],
 });
-
-/** `51-19` of A 51.2 and DBL 19. */
-function sizeName({ a, dbl }: Answers): string {
-  return `${Math.round(Number(numeric(a)))}-${Math.round(Number(numeric(dbl)))}`;
-}

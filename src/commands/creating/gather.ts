@@ -9,12 +9,16 @@ export interface Asked {
   readonly tell: (text: string) => void;
 }
 
-/** All answers, or what is wrong with those given and which are missing. */
+/** All answers, or what is wrong with those given and which are missing; or those that there were when asking ended. */
 export type Gathered =
   | { readonly ok: true; readonly answers: Answers }
-  | { readonly ok: false; readonly faults: readonly string[] };
+  | { readonly ok: false; readonly faults: readonly string[] }
+  | { readonly ok: false; readonly left: Answers };
 
-/** Runs through the questions in their order. Given answers that are wrong are never asked for again: they are faults. */
+/**
+ * Runs through the questions in their order. A given answer that is wrong is asked for again, or is a fault where
+ * nobody is asked.
+ */
 export async function gather(
   recipe: Recipe,
   given: Answers,
@@ -24,7 +28,6 @@ export async function gather(
 ): Promise<Gathered> {
   const answers: Record<string, string> = {};
   const faults: string[] = [];
-  let listener = asked;
   const judge = (question: Question, answer: string) =>
     judgeAnswer(recipe, question, { ...answers, [question.name]: answer }, known) ??
     (question.name === 'id' && taken(answer) ? `There is a ${recipe.name} "${answer}" already.` : null);
@@ -32,15 +35,16 @@ export async function gather(
     if (question.applies?.(answers) === false) continue;
     const { name } = question;
     const suggested = question.suggest?.(answers, known) ?? null;
-    const typed = given[name]?.trim();
-    let answer =
-      typed ?? (listener === null ? suggested : await ask(question, suggested, judge, listener, known));
-    if (answer === undefined) {
-      listener = null;
-      answer = suggested;
+    let answer = given[name]?.trim() ?? (asked === null ? suggested : null);
+    let fault = answer === null ? null : judge(question, answer);
+    if (asked !== null && (answer === null || fault !== null)) {
+      if (fault !== null) asked.tell(`  ${fault}`);
+      const said = await ask(question, suggested, answers, judge, asked, known);
+      if (said === undefined) return { ok: false, left: { ...without(given, name), ...answers } };
+      [answer, fault] = [said, null];
     }
-    const fault = answer === null ? null : judge(question, answer);
-    if (answer === null) faults.push(`--${name} is missing: ${question.asks}${choicesOf(question, known)}.`);
+    if (answer === null)
+      faults.push(`--${name} is missing: ${question.asks}${choicesOf(question, known, answers)}.`);
     else if (fault !== null) faults.push(`--${name}: ${fault}`);
     answers[name] = answer ?? '';
   }
@@ -49,20 +53,25 @@ export async function gather(
   return faults.length === 0 ? { ok: true, answers } : { ok: false, faults };
 }
 
-const choicesOf = ({ choices }: Question, known: Known) =>
-  choices === undefined ? '' : ` (${listNames(choices(known))})`;
+/** The answers but for one, which is wrong or was not given. */
+const without = (answers: Answers, wrong: string): Answers =>
+  Object.fromEntries(Object.entries(answers).filter(([name]) => name !== wrong));
+
+const choicesOf = ({ choices }: Question, known: Known, answers: Answers) =>
+  choices === undefined ? '' : ` (${listNames(choices(known, answers))})`;
 
 /** Asks until the answer will do; undefined once nobody answers. */
 async function ask(
   question: Question,
   suggested: string | null,
+  answers: Answers,
   judge: (question: Question, answer: string) => string | null,
   { ask: put, tell }: Asked,
   known: Known,
 ): Promise<string | undefined> {
   const usual = suggested === null ? '' : ` [${suggested === '' ? 'none' : suggested}]`;
   for (;;) {
-    const line = await put(`${question.asks}${choicesOf(question, known)}${usual}: `);
+    const line = await put(`${question.asks}${choicesOf(question, known, answers)}${usual}: `);
     if (line === null) return undefined;
     const answer = line.trim() === '' ? (suggested ?? '') : line.trim();
     const fault = judge(question, answer);

@@ -16,9 +16,13 @@ export function judgeAnswer(
   if (answer === '') return question.suggest?.(answers, known) === '' ? null : 'Expected an answer.';
   if (question.name === 'id' && !ID_FORM.test(answer))
     return `Expected small letters a-z, digits and hyphens, found "${answer}".`;
-  if (question.choices !== undefined) return judgeChoice(question, answer, question.choices(known));
-  const fault = question.field === undefined ? null : judgeField(recipe, question.field, answers, known);
-  return fault ?? question.refuses?.(answers) ?? null;
+  const fault =
+    question.choices !== undefined
+      ? judgeChoice(question, answer, question.choices(known, answers))
+      : question.field === undefined
+        ? null
+        : judgeField(recipe, question.field, answers, known);
+  return fault ?? question.refuses?.(answers, known) ?? null;
 }
 
 function judgeChoice({ many }: Question, answer: string, choices: readonly string[]): string | null {

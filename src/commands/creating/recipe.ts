@@ -23,9 +23,9 @@ export interface Question {
   /** Where the answer stands in the value: what the schema says there is said of the answer. */
   readonly field?: FieldPath;
   /** What is wrong with the answer beside those before it, which no field says alone; null where nothing is. */
-  readonly refuses?: (answers: Answers) => string | null;
+  readonly refuses?: (answers: Answers, known: Known) => string | null;
   /** The only answers there are. */
-  readonly choices?: (known: Known) => readonly string[];
+  readonly choices?: (known: Known, answers: Answers) => readonly string[];
   /** The choices may be several, with commas. */
   readonly many?: boolean;
   /** Taken where nothing is typed; '' stands for none, null where an answer is needed. */
@@ -39,13 +39,15 @@ export interface Recipe {
   /** What it makes, for the list of them. */
   readonly says: string;
   readonly questions: readonly Question[];
+  /** The list of a file that is there, of which the value becomes an entry; a file of its own where there is none. */
+  readonly list?: string;
   /** What the answers come to, in the form of a content file or a part of one. */
   readonly value: (answers: Answers, known: Known) => unknown;
   readonly schema: (currency: Currency) => Schema<unknown>;
   /** Files to write; an Error says why it cannot be done. */
   readonly changes: (answers: Answers, known: Known) => readonly Change[] | Error;
   /** What the owner does next. */
-  readonly next: (answers: Answers) => readonly string[];
+  readonly next: (answers: Answers, known: Known) => readonly string[];
 }
 
 /** The number that was typed, or the text as it is, of which the schema says what is wrong. */

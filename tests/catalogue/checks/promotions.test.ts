@@ -20,6 +20,26 @@ describe('a promotion', () => {
     expect(printedAfter('promotions/autumn.md', 'ends: 2026-11-30', 'ends: 2026-11-01')).toBe('no fault');
   });
 
+  it('is told so besides what else is wrong in its file', () => {
+    const wrong = (dates: string) =>
+      printed(
+        shopWith(
+          file(
+            'promotions/autumn.md',
+            textOf('promotions/autumn.md')
+              .replace('percent: "10"', 'percent: 10')
+              .replace('ends: 2026-11-30', dates),
+          ),
+        ),
+      );
+    const told = wrong('ends: 2025-11-30');
+    expect(told).toContain('gift.percent');
+    expect(told).toContain('[dates-reversed]');
+    // What cannot be read, or stands under another name, is not guessed at.
+    expect(wrong('ends: 30 November')).not.toContain('[dates-reversed]');
+    expect(wrong('end: 2025-11-30')).not.toContain('[dates-reversed]');
+  });
+
   it('has a code of its own while it lasts', () => {
     const autumn = textOf('promotions/autumn.md');
     expect(

@@ -41,6 +41,11 @@ const FRAME =
   '--summary "Steel: light" --material Steel --colourway "Night blue" --collection saltmarsh --b 38.5';
 
 describe('what is created', () => {
+  writeFileSync(
+    join(shop, 'pages/tide.md'),
+    '---\ntitle: "Tide: high"\ndescription: When we open.\n---\n\nAt six.\n',
+  );
+
   it.each([
     ['frames/little-tern.md', `frame --model "Little tern" --price 149 --a 51 --dbl 19 ${FRAME}`],
     [
@@ -75,6 +80,11 @@ describe('what is created', () => {
       'promotion --title Lenses --sentence "With lenses" --gift lenses --design single-vision --material polycarbonate',
     ],
     ['promotions/post.md', 'promotion --title Post --sentence "Free parcel" --gift shipping --code POST'],
+    ['frames/dunlin.md', 'size --frame dunlin --a 50 --b 36 --dbl 20'],
+    ['outlines/round-40.yaml', `outline --id round-40 --eye left --radii "${Array(36).fill(20).join(' ')}"`],
+    ['shop.yaml', 'collection --name "Low water" --summary "Frames for a trial"'],
+    ['translations/fr-CA/pages/tide.md', 'translation --language fr-CA --of pages/tide'],
+    ['costs.yaml', 'costs --work 15'],
     ['pages/bench.md', 'page --title Bench --description "Where we work" --text "Come in."'],
   ])('passes every check: %s', async (path, line) => {
     expect(await make(line)).toContain(path);
@@ -87,9 +97,34 @@ describe('what is created', () => {
     );
     expect(text('lenses/tints/dusk.md')).toContain('$schema=../../.schemas/tint.json\n');
     expect(text('pages/bench.md')).toMatch(/\n---\n\nCome in\.\n$/);
-    expect(text('frames/dunlin.md').replace(/ {2}- code: kelp\n(?: {4}.*\n)+/, '')).toBe(
+    const added = /^ {2}- (?:code: kelp|id: 50-20)\n(?: {4}.*\n)+/gm;
+    expect(text('frames/dunlin.md').replace(added, '')).toBe(
       readFileSync(join(demo, 'frames/dunlin.md'), 'utf8'),
     );
+    expect(text('../costs.yaml')).toMatch(/^# yaml-language-server: .*costs\.json\n# By id/);
+    expect(text('../costs.yaml')).toContain('\n  avocet: "0.00"\n');
+    expect(text('translations/fr-CA/pages/tide.md')).toMatch(
+      /^---\n# yaml.*translation-pages\.json\n# The texts of pages\/tide\.md .*\n# title: "Tide: high"\n# description: When we open\.\n---\n$/,
+    );
+  });
+
+  it('asks again for nothing but what is wrong, given or found by the whole shop', async () => {
+    const line =
+      'promotion --title Late --id late --sentence "Ten off" --percent 10 --gift half --starts 2027-03-09 --ends 2027-03-01 --code "" --on frame --collections ""';
+    const said = await make(line, ['percent', '2027-03-21']);
+    expect(said).toContain('found "half"');
+    expect(said.match(/^(?:What it gives|Last day|First day).*: $/gm)).toHaveLength(2);
+    expect(said).toContain('Exchange starts and ends');
+    expect(text('promotions/late.md')).toContain('ends: 2027-03-21');
+  });
+
+  it('tells how to go on where asking ends early', async () => {
+    const before = filesOf();
+    const left = make('page --description "What we use"', ['Our "tools"', 'our-things']);
+    await expect(left).rejects.toThrow(
+      /To go on from here:\nnpm run new -- page --description='What we use' --title='Our "tools"' --id=our-things --shop=/,
+    );
+    expect(filesOf()).toEqual(before);
   });
 
   it('is asked for line by line, and again where an answer will not do', async () => {
@@ -128,7 +163,7 @@ describe('nothing is created', () => {
       '--id: There is a page "returns" already.\nNothing was written.',
     );
     expect(await refusal('colourway --frame dunlin --name Mudflat --front #445544')).toContain(
-      'Give another --code.',
+      'The frame has a colourway "mudflat" already.',
     );
   });
 
@@ -136,7 +171,7 @@ describe('nothing is created', () => {
     const line = 'frame --model X --id Xy --collection harbor --price ten --a 51mm --b 38 --dbl 19';
     expect(await refusal(`${line} --summary S --colourway C`)).toMatchInlineSnapshot(`
       "--id: Expected small letters a-z, digits and hyphens, found "Xy".
-      --collection: Expected harbour, saltmarsh, breakwater, small or workshop, found "harbor". Did you mean harbour?
+      --collection: Expected harbour, saltmarsh, breakwater, small, workshop or low-water, found "harbor". Did you mean harbour?
       --price: Expected a price in USD with 2 digits after the point, in quotes, such as "149.00", found the text "ten". Write digits and a point only.
       --material is missing: What the front is made of.
       --a: Expected a number from 25 to 80 mm, found the text "51mm". Write 51, without quotes and without a unit.
@@ -152,9 +187,10 @@ describe('nothing is created', () => {
   });
 
   it('when the shop refuses, and the answers are told as a command', async () => {
-    const told = await refusal('colourway --frame dunlin --name Mudflat --front #445544');
-    expect(told).toContain('--frame=dunlin --name=Mudflat');
-    expect(told).toContain("--front='#445544'");
+    const told = await refusal(
+      'promotion --title T --sentence "Five #1" --percent 5 --starts 2027-03-09 --ends 2027-03-01',
+    );
+    expect(told).toContain("--title=T --id=t --sentence='Five #1'");
   });
 
   it('from answers that do not go together', async () => {
