@@ -18,7 +18,16 @@ const contentSecurityPolicy = [
 ];
 
 // Split by who shares what, the parts of these would weigh more than all of them as one.
-const groups = [{ name: 'preact', test: /node_modules[\\/](?:preact|nanostores|@nanostores)[\\/]/ }];
+// `kept` is looked for as a page opens, `held` once a pair is put, linked or brought along.
+const kept =
+  /src[\\/](?:islands[\\/]deviceShelf|configurator[\\/](?:fields|keeping|keeping[\\/]heldKeys))\.ts$/;
+const held =
+  /src[\\/](?:islands[\\/]carryFragment|configurator[\\/](?:basket[\\/]basket|keeping[\\/](?:heldPair|holding|link|linkKeys|parts|setAside|wouldLose)))\.ts$/;
+const groups = [
+  { name: 'preact', test: /node_modules[\\/](?:preact|nanostores|@nanostores)[\\/]/, priority: 2 },
+  { name: 'kept', test: kept, priority: 1 },
+  { name: 'held', test: held },
+];
 
 /** The shop, at the address below which it is built. */
 function loadShop(folder) {

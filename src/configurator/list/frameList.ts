@@ -44,6 +44,8 @@ export function createFrameList({ shop, words, facts, date }: ListSource) {
     title: (rule: string) => say(words, `rule.${rule}.title`),
     /** Whether entries are kept on this device. */
     kept: atom(false),
+    /** Whether entries go along to the frame that is opened. */
+    taken: atom(false),
     shownFaults: computed([read, left], ({ faults }, gone) =>
       faults.filter(({ field }) => field === null || gone[field] === true),
     ),

@@ -6,6 +6,8 @@ import { type Slots, say } from '../../catalogue/words.ts';
 import { useSheet } from '../sheet.ts';
 import type { acts } from './acts.tsx';
 import { asideCount, isAnythingHeld, openedPair } from './heldState.ts';
+import { keepInView } from './keepInView.ts';
+import { whenTyped } from './whenTyped.ts';
 
 type Act = keyof typeof acts;
 
@@ -27,6 +29,8 @@ export function Showing() {
   };
   useEffect(() => {
     if (isAnythingHeld()) void act('count');
+    keepInView();
+    return whenTyped(sheet, async () => (await import('./mindLeaving.ts')).mindLeaving(sheet));
   }, []);
   const button = (name: Act, label: string) => (
     <button type="button" class="ws-button" onClick={() => void act(name)}>

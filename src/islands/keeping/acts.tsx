@@ -40,6 +40,7 @@ const putBack: Act = async (sheet) => {
   }
   const next = replace(value, opened.id, pairOf(sheet), termsPart(sheet.entries.get()));
   if (!hold(shelves(), BASKET, next, onDevice)) return words.say('basket.refused');
+  countHeld();
   const first = words.say('basket.putBack', { number: opened.number });
   return <PutTold telling={words} first={first} />;
 };

@@ -10,7 +10,7 @@ import { type NotHad, onlyOffered } from '../../configurator/keeping/offered.ts'
 import { type HeldPair, privatePart, termsPart } from '../../configurator/keeping/parts.ts';
 import { ASIDE } from '../../configurator/keeping/setAside.ts';
 import type { Worksheet } from '../../configurator/worksheet.ts';
-import { carryFragment } from '../carryFragment.ts';
+import { carryPackage } from '../carryFragment.ts';
 import { shelves } from '../deviceShelf.ts';
 import { openDialog } from './Dialog.tsx';
 import { openedPair } from './heldState.ts';
@@ -22,7 +22,7 @@ export async function arrive(sheet: Worksheet): Promise<void> {
   const wasKept = sheet.kept.get();
   const arrival = fill(sheet, location.hash);
   if (arrival === null) return;
-  carryFragment();
+  carryPackage(sheet);
   document.getElementById('worksheet')?.scrollIntoView();
   const words = await telling(sheet);
   openDialog({ class: 'sh-opened', heading: 'sh-opened', modal: false }, (close) => (

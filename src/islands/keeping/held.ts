@@ -1,13 +1,27 @@
 /** Counts the pairs that are held, and removes what cannot be read. */
+import { atom } from 'nanostores';
 import { BASKET } from '../../configurator/basket/basket.ts';
+import type { Entries } from '../../configurator/fields.ts';
 import { drop, hold, look } from '../../configurator/keeping/holding.ts';
 import { ASIDE } from '../../configurator/keeping/setAside.ts';
-import { forget, isDamaged } from '../../configurator/keeping.ts';
+import { forget, isDamaged, recall } from '../../configurator/keeping.ts';
 import { shelves } from '../deviceShelf.ts';
 import { asideCount } from './heldState.ts';
 
+/** Set anew whenever pairs were put in, changed or taken away. */
+export const heldChange = atom({});
+
+/** Entries of all that this browser holds: pairs of basket and comparison, and what is kept for a frame. */
+export function heldEntries(frame: string, kept: boolean): readonly Entries[] {
+  const all = shelves();
+  const pairs = [...(look(all, BASKET).value?.pairs ?? []), ...(look(all, ASIDE).value ?? [])];
+  const here = kept ? recall(all.device, frame) : null;
+  return [...pairs.map(({ entries }) => entries), ...(here === null ? [] : [here])];
+}
+
 /** Counts again what is held, and shows the pairs of the basket in the menu. */
 export function countHeld(): void {
+  heldChange.set({});
   asideCount.set(look(shelves(), ASIDE).value?.length ?? 0);
   const pairs = look(shelves(), BASKET).value?.pairs.length ?? 0;
   for (const link of document.querySelectorAll<HTMLElement>('a[data-count]')) {

@@ -11,6 +11,7 @@ import { ListKeeping } from './ListKeeping.tsx';
 import { Pick } from './Pick.tsx';
 import { Rarer } from './Rarer.tsx';
 import { useList } from './stores.ts';
+import { TakeAlong } from './TakeAlong.tsx';
 
 export function ListPrescription() {
   const { t, told, read, shop } = useList();
@@ -38,6 +39,7 @@ export function ListPrescription() {
         </p>
       )}
       <p class="ws-note">{told('basis', { destination: shop.destination })}</p>
+      <TakeAlong />
       <ListKeeping />
       <p class="ws-note">{t('advice')}</p>
     </div>

@@ -14,6 +14,7 @@ import type { ListAsked } from '../../configurator/list/listWorker.ts';
 import { deviceShelf } from '../deviceShelf.ts';
 import { typedIn } from '../typedIn.ts';
 import { keepCards } from './cards.ts';
+import { carryToFrame } from './carryToFrame.ts';
 import { ListForm } from './ListForm.tsx';
 import { NO_FRAME } from './ListKeeping.tsx';
 
@@ -38,6 +39,7 @@ export function startList(root: HTMLElement, { shop, words, facts, data }: ListP
   // The static form holds no entries, so its first rendering here has none either.
   hydrate(h(ListForm, { stores }), root);
   keepCards(stores, document);
+  carryToFrame(stores);
   // What was sorted or filtered by before the script was there is chosen again, now that somebody listens.
   picked.forEach((select, at) => {
     select.value = values[at] ?? '';

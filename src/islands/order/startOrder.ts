@@ -5,6 +5,7 @@ import type { Words } from '../../catalogue/catalogue.ts';
 import { civilDateAt } from '../../catalogue/civilDate.ts';
 import { loadOrderParts } from '../../configurator/order/orderParts.ts';
 import { createOrder } from '../../configurator/order/orderStores.ts';
+import { askBeforeLeaving } from '../askBeforeLeaving.ts';
 import { shelves } from '../deviceShelf.ts';
 import { countHeld } from '../keeping/held.ts';
 import { startPairsEngine } from '../keeping/pairsEngine.ts';
@@ -40,12 +41,7 @@ async function start(root: HTMLElement): Promise<void> {
   basket.basket.subscribe(countHeld);
   addEventListener('storage', basket.refresh);
   addEventListener('pageshow', ({ persisted }) => persisted && basket.refresh());
-  const ask = (event: BeforeUnloadEvent) => event.preventDefault();
-  unsaved.subscribe((now) => {
-    // Listened to only while there is something to lose: a listener keeps the page from being put to sleep.
-    if (now) addEventListener('beforeunload', ask);
-    else removeEventListener('beforeunload', ask);
-  });
+  unsaved.subscribe(askBeforeLeaving);
   const stop = stores.form.typed.listen(() => {
     stop();
     // Asked for again when it is needed, and told then where it does not load.

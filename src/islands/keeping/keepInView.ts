@@ -1,0 +1,27 @@
+/** Keeps the field with the focus out from under the ticket, where that lies as a bar at the foot of the window. */
+
+/** Begins to; nothing happens on a page without a ticket. */
+export function keepInView(): void {
+  const ticket = document.getElementById('ws-ticket');
+  const toggle = ticket?.querySelector<HTMLElement>('.ws-toggle');
+  if (!ticket || !toggle) return;
+  const isOpen = () => toggle.getAttribute('aria-expanded') === 'true';
+  // On a wide screen the ticket has a column of its own, and no toggle.
+  const isCovered = (at: Element) => {
+    const [field, bar] = [at.getBoundingClientRect(), ticket.getBoundingClientRect()];
+    return toggle.offsetParent !== null && field.bottom > bar.top && field.top < bar.bottom;
+  };
+  const uncover = () => {
+    const at = document.activeElement;
+    if (at === null || at.closest('.ws-form') === null || !isCovered(at)) return;
+    // Its height is then observed, which leads here again.
+    if (isOpen()) toggle.click();
+    else at.scrollIntoView({ block: 'nearest' });
+  };
+  new ResizeObserver(() => {
+    if (!isOpen()) document.documentElement.style.setProperty('--ws-bar', `${ticket.offsetHeight}px`);
+    uncover();
+  }).observe(ticket);
+  // A frame later: browsers bring what gets the focus into the window first.
+  document.addEventListener('focusin', () => requestAnimationFrame(uncover));
+}
