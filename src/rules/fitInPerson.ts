@@ -3,6 +3,7 @@ import { prismAmount } from '../optics/prism.ts';
 import type { Outcome } from './finding.ts';
 import { round2 } from './round.ts';
 import { eachEye, type Rule } from './rule.ts';
+import type { EyeSituation, Situation } from './situation.ts';
 
 /** Very strong lenses, prism and very different eyes are measured in person in this shop. */
 export const fitInPerson: Rule = {
@@ -10,7 +11,7 @@ export const fitInPerson: Rule = {
   asks: 'lens',
   clearedBy: 'person',
   check(situation) {
-    const { habits, right, left } = situation;
+    const { habits } = situation;
     if (situation.use === 'none') return [];
     const single = eachEye(situation, ({ eye, ordered, prescribed }) => {
       const found: Outcome[] = [];
@@ -32,20 +33,32 @@ export const fitInPerson: Rule = {
         });
       return found;
     });
-    if (right.ordered === null || left.ordered === null) return single;
-    const differenceD = round2(
-      Math.abs(sphericalEquivalentD(right.ordered) - sphericalEquivalentD(left.ordered)),
-    );
-    return differenceD >= habits.anisometropiaFromD
-      ? [
-          ...single,
-          {
-            message: 'eyes-differ',
-            level: 'caution',
-            eye: 'both',
-            figures: { differenceAbsD: differenceD, fromAbsD: habits.anisometropiaFromD },
-          },
-        ]
-      : single;
+    return [...single, ...prismBetween(situation), ...powersApart(situation)];
   },
 };
+
+/**
+ * Prism that the eyes have to bridge between them, where both have some: two bases in, or two out, add up; one base up
+ * and one down do too, and the same base up before both moves the picture and parts nothing. The difference of the two
+ * vectors, which texts call relative prism (from memory).
+ */
+function prismBetween({ habits, right, left }: Situation): readonly Outcome[] {
+  const has = ({ prescribed }: EyeSituation) => round2(prismAmount(prescribed.prism)) > 0;
+  if (!has(right) || !has(left)) return [];
+  const horizontalPrism = round2(Math.abs(right.prescribed.prism.x - left.prescribed.prism.x));
+  const verticalPrism = round2(Math.abs(right.prescribed.prism.y - left.prescribed.prism.y));
+  const prism = round2(Math.hypot(horizontalPrism, verticalPrism));
+  if (prism === 0 || prism < habits.inPersonPrism) return [];
+  const figures = { prism, horizontalPrism, verticalPrism, fromPrism: habits.inPersonPrism };
+  return [{ message: 'prism-between', level: 'caution', eye: 'both', figures }];
+}
+
+function powersApart({ habits, right, left }: Situation): readonly Outcome[] {
+  if (right.ordered === null || left.ordered === null) return [];
+  const differenceAbsD = round2(
+    Math.abs(sphericalEquivalentD(right.ordered) - sphericalEquivalentD(left.ordered)),
+  );
+  if (differenceAbsD < habits.anisometropiaFromD) return [];
+  const figures = { differenceAbsD, fromAbsD: habits.anisometropiaFromD };
+  return [{ message: 'eyes-differ', level: 'caution', eye: 'both', figures }];
+}

@@ -47,6 +47,8 @@ const allowed: readonly [string, Change][] = [
   ['adds-differ', { prescription: rx({ sphere: 1, add: 2 }, { sphere: 1 }) }],
   ['balance-lens', {}],
   ['fit-in-person', { prescription: rx({ sphere: -4.75 }, { sphere: -2 }) }],
+  // Both up: the picture moves, and nothing parts the eyes (relative prism, from memory).
+  ['fit-in-person', { prescription: rx({ sphere: -2, prism: [{ amount: 3, base: 'up' }] }) }],
   ['vertex-distance', { prescription: rx({ sphere: -5.75 }, undefined, { vertexDistance: null }) }],
   ['as-worn', {}],
   ['base-curve-pair', {}],
@@ -214,6 +216,24 @@ const refused: readonly [string, Change, string, object][] = [
     { prescription: rx({ sphere: -2, prism: [{ amount: 4, base: 'out' }] }, { sphere: -2 }) },
     'caution right prism',
     { prism: 4 },
+  ],
+  // Bases in before both eyes add up, bases up and down do too (relative prism, from memory).
+  [
+    'fit-in-person',
+    { prescription: rx({ sphere: -2, prism: [{ amount: 3, base: 'in' }] }) },
+    'caution both prism-between',
+    { prism: 6, horizontalPrism: 6, verticalPrism: 0, fromPrism: 4 },
+  ],
+  [
+    'fit-in-person',
+    {
+      prescription: rx(
+        { sphere: -2, prism: [{ amount: 2, base: 'up' }] },
+        { sphere: -2, prism: [{ amount: 2, base: 'down' }] },
+      ),
+    },
+    'caution both prism-between',
+    { prism: 4, horizontalPrism: 0, verticalPrism: 4 },
   ],
   [
     'vertex-distance',

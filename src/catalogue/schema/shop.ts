@@ -39,7 +39,7 @@ function habits() {
       number(0, 40, 'D'),
     ),
     inPersonPrism: about(
-      'Ordered prism of one eye from which the pair is fitted in person, prism dioptres.',
+      'Ordered prism of one eye, or between two that both have some, from which the pair is fitted in person, prism dioptres.',
       number(0, 20, 'prism dioptres'),
     ),
     anisometropiaFromD: about(
