@@ -42,6 +42,8 @@ export interface OptionRow {
 export interface Claim {
   readonly thinnerPercent: number;
   readonly lighterPercent: number;
+  /** Why, where it is thicker although denser or thinner although less dense. */
+  readonly why: string | null;
 }
 
 /** Rules that ask for an entry say nothing against an option. */
@@ -93,19 +95,22 @@ export function optionRows(
       colours: states.map(({ colour }) => colour),
       states: states.length > 1 ? states.map((state) => state.name) : [],
       ...judged(data, report, isTold),
-      claim: report === present ? null : claimOf(present?.tradeOff, report?.tradeOff),
+      claim: report === present ? null : claimOf(present?.tradeOff, report),
     };
   });
 }
 
 /** Whole percents; null where either has no lens, or nothing differs by as much as one. */
-function claimOf(present: TradeOff | null | undefined, other: TradeOff | null | undefined): Claim | null {
+function claimOf(present: TradeOff | null | undefined, report: OptionReport | undefined): Claim | null {
+  const other = report?.tradeOff;
   const less = (from: number | null | undefined, to: number | null | undefined) =>
     from && to ? Math.round((100 * (from - to)) / from) || 0 : null;
   const thinnerPercent = less(present?.thickestMm, other?.thickestMm);
   const lighterPercent = less(present?.massG, other?.massG);
   if (thinnerPercent === null || lighterPercent === null) return null;
-  return thinnerPercent === 0 && lighterPercent === 0 ? null : { thinnerPercent, lighterPercent };
+  return thinnerPercent === 0 && lighterPercent === 0
+    ? null
+    : { thinnerPercent, lighterPercent, why: report?.againstIndex ?? null };
 }
 
 function judged(
@@ -138,7 +143,7 @@ function judged(
   const titles = minded.map(({ rule }) => say(words, `rule.${rule}.title`));
   return {
     mark: markOf(stops.length, cautions.length, thickestMm),
-    reasons: telling.map(({ message }) => message),
+    reasons: telling.flatMap(({ message, remedy }) => (remedy ? [message, remedy.message] : message)),
     ours: stops.length > 0 ? [] : ours.filter((one) => !isTold(one)).map(({ message }) => message),
     needs: folded.flatMap(({ rule, message }) => (ASKING.includes(rule) ? [message] : [])),
     minds: [...new Set(titles)],

@@ -115,14 +115,14 @@ function useStates(): (row: OptionRow) => string | null {
 /** A sentence of how an option compares with the present one, in this frame with this prescription. */
 function useClaim(): (claim: Claim) => string {
   const { t } = useSheet();
-  return ({ thinnerPercent, lighterPercent }) => {
+  return ({ thinnerPercent, lighterPercent, why }) => {
     const part = (percent: number, less: string, more: string) =>
       percent === 0 ? [] : [t(`trade.${percent > 0 ? less : more}`, { percent: Math.abs(percent) })];
     const parts = [
       ...part(thinnerPercent, 'thinner', 'thicker'),
       ...part(lighterPercent, 'lighter', 'heavier'),
     ];
-    return t('trade.claim', { parts: parts.join(', ') });
+    return `${t('trade.claim', { parts: parts.join(', ') })} ${why ?? ''}`;
   };
 }
 

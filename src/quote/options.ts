@@ -1,10 +1,12 @@
 /** Every option of one kind put in the place of the present one: what it would do to this pair and its price. */
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { OptionKind } from '../catalogue/limit.ts';
+import { againstIndex } from './againstIndex.ts';
 import type { Finding, Verdict } from './answer.ts';
 import { excludedBy } from './excluded.ts';
 import { verdictOf } from './judge.ts';
 import { type JudgedPair, judgePair } from './judgePair.ts';
+import { optionRemedy } from './optionRemedy.ts';
 import type { BLANK_CHOICES, LensesRequest, PairRequest, QuoteRequest } from './request.ts';
 import { orderTotal } from './total.ts';
 import { sharpFinder, type TradeOff, tradeOffOf } from './tradeOff.ts';
@@ -31,6 +33,8 @@ export interface OptionReport {
   readonly tradeOff: TradeOff | null;
   /** Which of the other chosen things it does not go with. */
   readonly excludes: readonly OptionKind[];
+  /** Why it is thicker than the present one although denser, or thinner although less dense; null where it is not. */
+  readonly againstIndex: string | null;
   /** Total of the order with it less the present total, minor units; null where there is no price. */
   readonly differenceMinor: number | null;
 }
@@ -55,15 +59,21 @@ export function optionReporter(
   const total = orderTotal(offer, request, at);
   const price = (pair: JudgedPair | null) => pair && total(pair.resolved.shopFrame, pair.situation);
   const sharpDeg = sharpFinder();
-  const presentMinor = price(judge(present.lenses));
+  const now = judge(present.lenses);
+  const presentMinor = price(now);
   return (kind) => {
     const judged = optionsOf(offer, kind).map((id) => ({
       id,
       pair: judge({ ...present.lenses, [kind]: id }),
     }));
     const shared = sharedFindings(judged.map(({ pair }) => pair));
+    const isShared = (finding: Finding) => shared.has(keyOf(finding));
+    const ways = { offer, pair: present, judge, price, isShared };
     return judged.map(({ id, pair }) => {
-      const findings = (pair?.answer.findings ?? []).filter((finding) => !shared.has(keyOf(finding)));
+      const own = (pair?.answer.findings ?? []).filter((finding) => !isShared(finding));
+      const stopped = own.findLastIndex(({ level }) => level === 'stop');
+      const remedy = stopped < 0 ? null : optionRemedy(ways, kind, id);
+      const findings = own.map((finding, at) => (at === stopped ? { ...finding, remedy } : finding));
       const totalMinor = price(pair);
       return {
         id,
@@ -71,6 +81,7 @@ export function optionReporter(
         verdict: verdictOf(findings),
         findings,
         ...figuresOf(pair && tradeOffOf(pair.situation, sharpDeg)),
+        againstIndex: now && pair && againstIndex(offer.words, now.situation, pair.situation),
         excludes: pair === null || kind === 'blank' ? [] : excludedBy(pair.situation, kind),
         differenceMinor: totalMinor === null || presentMinor === null ? null : totalMinor - presentMinor,
       };

@@ -93,4 +93,28 @@ describe('the claim of an option', () => {
     for (const { claim } of optionRows(data, 'material', optionReports(shop, empty, 0, 'material')))
       expect(claim).toBeNull();
   });
+
+  it('says which curve and centre make a denser material thicker, and nothing where it is thinner', () => {
+    const [pair] = request.pairs;
+    const asked = {
+      ...request,
+      pairs: [
+        {
+          ...pair,
+          prescription: { right: { sphere: 3 }, left: { sphere: 3 }, vertexDistance: 12 },
+          lenses: { ...pair?.lenses, material: 'urethane-1-53' },
+        },
+      ],
+    } as typeof request;
+    const reports = optionReports(shop, asked, 0, 'material');
+    const rows = optionRows(data, 'material', reports);
+    const claimOf = (id: string) => rows.find((row) => row.id === id)?.claim;
+    for (const { id, ne } of shop.materials) {
+      const denserYetThicker = ne > 1.54 && (claimOf(id)?.thinnerPercent ?? 0) < 0;
+      expect((claimOf(id)?.why ?? null) !== null, id).toBe(denserYetThicker);
+    }
+    expect(claimOf('thiourethane-1-60')?.why).toMatch(
+      /^Thicker, though its index is higher: front curve 6\.50 D instead of 6\.00 D.*; center 4\.70 mm instead/,
+    );
+  });
 });

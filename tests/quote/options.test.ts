@@ -114,4 +114,27 @@ describe('a report on options', () => {
         if (declared) expect(excludes).not.toEqual([]);
       }
   });
+
+  it('names the cheapest choice beside a refused option with which it goes', () => {
+    const [quiet] = offer.coatings;
+    if (quiet === undefined) throw new Error('The bench shop has no coating.');
+    const coat = (id: string, priceMinor: number) => ({ ...quiet, id, name: id, priceMinor });
+    const limit = { kind: 'only-with', level: 'stop', because: 'It reflects.' } as const;
+    const materials = offer.materials.map((one) =>
+      one.id === 'thin' ? { ...one, limits: [{ ...limit, ids: { coating: ['dear', 'cheap'] } }] } : one,
+    );
+    const shop = { ...offer, materials, coatings: [quiet, coat('dear', 9000), coat('cheap', 8000)] };
+    const remediesIn = (pair: ReturnType<typeof changed>) =>
+      optionReports(shop, { ...request, pairs: [pair] }, 0, 'material').map(({ id, findings }) => [
+        id,
+        findings.flatMap(({ remedy }) => remedy?.message ?? []),
+      ]);
+    expect(remediesIn(changed({}))).toEqual([
+      ['bench-plastic', []],
+      ['tough', []],
+      ['thin', ['With cheap it would do.']],
+    ]);
+    // Nothing beside the material makes it safe for a child.
+    expect(remediesIn(changed({ wearer: 'child' })).at(-1)).toEqual(['thin', []]);
+  });
 });
