@@ -1,4 +1,4 @@
-/** What holds where the visitor has not chosen: the first of the shop's list that goes with the rest. */
+/** What holds where the visitor has not chosen: what comes with the frame, else the first of the list that goes with it. */
 
 import { USES, type Use } from '../catalogue/design.ts';
 import type { Frame } from '../catalogue/frame.ts';
@@ -25,16 +25,48 @@ interface Named {
   readonly id: string;
 }
 
-/** The option that was chosen, else the first that `fits`, else the first. */
-function pick<T extends Named>(all: readonly T[], chosen: string, fits: (one: T) => boolean): T | undefined {
-  return all.find(({ id }) => id === chosen) ?? all.find(fits) ?? all[0];
+/** The option that was chosen, else the included one if it `fits`, else the first that does, else the first. */
+function pick<T extends Named>(
+  all: readonly T[],
+  chosen: string,
+  fits: (one: T) => boolean,
+  included: string | null | undefined,
+): T | undefined {
+  return (
+    all.find(({ id }) => id === chosen) ??
+    all.find((one) => one.id === included && fits(one)) ??
+    all.find(fits) ??
+    all[0]
+  );
+}
+
+/** The lenses that come with a frame on a day, with no code and whatever else is in the order. */
+function includedLens({ collection, id }: Frame, { promotions }: ShopData, date: string) {
+  return promotions.flatMap(({ gift, code, scope, starts, ends }) =>
+    gift.kind === 'included-lens' &&
+    code === null &&
+    scope.leastPairs < 2 &&
+    !scope.leastGoodsMinor &&
+    (scope.collections?.includes(collection) ?? true) &&
+    (scope.frames?.includes(id) ?? true) &&
+    (starts ?? date) <= date &&
+    date <= (ends ?? date)
+      ? gift
+      : [],
+  )[0];
 }
 
 /** Every choice of a worksheet, made or not. */
-export function choicesOf(entries: Entries, frame: Frame, data: ShopData): Choices {
+export function choicesOf(entries: Entries, frame: Frame, data: ShopData, date: string): Choices {
+  const included = includedLens(frame, data, date);
   const wearer = WEARERS.find((one) => one === textOf(entries, 'wearer')) ?? frame.wearer;
   const use = USES.find((one) => one === textOf(entries, 'use')) ?? 'distance';
-  const design = pick(data.designs, textOf(entries, 'design'), ({ uses }) => uses.includes(use));
+  const design = pick(
+    data.designs,
+    textOf(entries, 'design'),
+    ({ uses }) => uses.includes(use),
+    included?.design,
+  );
   const material = pick(
     data.materials,
     textOf(entries, 'material'),
@@ -42,6 +74,7 @@ export function choicesOf(entries: Entries, frame: Frame, data: ShopData): Choic
       (design?.materials.includes(id) ?? true) &&
       mountings.includes(frame.mounting.kind) &&
       (wearer === 'adult' || impactResistant),
+    included?.material,
   );
   const tint = pick(
     data.tints,
@@ -49,11 +82,13 @@ export function choicesOf(entries: Entries, frame: Frame, data: ShopData): Choic
     ({ kind, states, materials }) =>
       materials.includes(material?.id ?? '') &&
       (frame.sun ? states.some(({ transmittance }) => transmittance <= SUN_TRANSMITTANCE) : kind === 'clear'),
+    included?.tint,
   );
   const coating = pick(
     data.coatings,
     textOf(entries, 'coating'),
     ({ materials, tints }) => materials.includes(material?.id ?? '') && tints.includes(tint?.id ?? ''),
+    included?.coating,
   );
   return {
     ...frameChoice(entries, frame),

@@ -1,5 +1,5 @@
 /** The options of one kind as rows: what each is, whether it fits, why not, and what it gains and costs. */
-import type { OptionKind, OptionText } from '../catalogue/limit.ts';
+import type { OptionText } from '../catalogue/limit.ts';
 import { say } from '../catalogue/words.ts';
 import type { Finding } from '../quote/answer.ts';
 import type { LensChoice, OptionReport, ReportedChoice } from '../quote/options.ts';
@@ -32,18 +32,10 @@ export interface OptionRow {
   readonly tradeOff: TradeOff | null;
   /** What choosing it adds to the total, minor units; null where there is no price. */
   readonly differenceMinor: number | null;
-  /** Kinds of the other chosen things that it does not go with. */
-  readonly excludes: readonly OptionKind[];
-  /** Against the present option, percent of its figure; null where there is nothing to compare. */
-  readonly claim: Claim | null;
-}
-
-/** How much thinner at the thickest edge and lighter than the present option, percent; below 0: thicker, heavier. */
-export interface Claim {
-  readonly thinnerPercent: number;
-  readonly lighterPercent: number;
-  /** Why, where it is thicker although denser or thinner although less dense. */
-  readonly why: string | null;
+  /** What of the other chosen things it does not go with; null where it goes with all. */
+  readonly excludes: string | null;
+  /** How it compares with the present option; null where there is nothing to compare. */
+  readonly claim: string | null;
 }
 
 /** Rules that ask for an entry say nothing against an option. */
@@ -95,22 +87,8 @@ export function optionRows(
       colours: states.map(({ colour }) => colour),
       states: states.length > 1 ? states.map((state) => state.name) : [],
       ...judged(data, report, isTold),
-      claim: report === present ? null : claimOf(present?.tradeOff, report),
     };
   });
-}
-
-/** Whole percents; null where either has no lens, or nothing differs by as much as one. */
-function claimOf(present: TradeOff | null | undefined, report: OptionReport | undefined): Claim | null {
-  const other = report?.tradeOff;
-  const less = (from: number | null | undefined, to: number | null | undefined) =>
-    from && to ? Math.round((100 * (from - to)) / from) || 0 : null;
-  const thinnerPercent = less(present?.thickestMm, other?.thickestMm);
-  const lighterPercent = less(present?.massG, other?.massG);
-  if (thinnerPercent === null || lighterPercent === null) return null;
-  return thinnerPercent === 0 && lighterPercent === 0
-    ? null
-    : { thinnerPercent, lighterPercent, why: report?.againstIndex ?? null };
 }
 
 function judged(
@@ -119,7 +97,7 @@ function judged(
   isTold: (finding: Finding) => boolean,
 ): Pick<
   OptionRow,
-  'mark' | 'reasons' | 'ours' | 'needs' | 'minds' | 'tradeOff' | 'differenceMinor' | 'excludes'
+  'mark' | 'reasons' | 'ours' | 'needs' | 'minds' | 'tradeOff' | 'differenceMinor' | 'excludes' | 'claim'
 > {
   if (report === undefined)
     return {
@@ -130,9 +108,10 @@ function judged(
       minds: [],
       tradeOff: null,
       differenceMinor: null,
-      excludes: [],
+      excludes: null,
+      claim: null,
     };
-  const { thickestMm, tradeOff, differenceMinor, excludes } = report;
+  const { thickestMm, tradeOff, differenceMinor, excludes, claim } = report;
   const folded = foldEyes(words, report.findings);
   const findings = folded.filter(({ rule }) => !ASKING.includes(rule));
   const stops = findings.filter(({ level }) => level === 'stop');
@@ -150,6 +129,7 @@ function judged(
     tradeOff,
     differenceMinor,
     excludes,
+    claim,
   };
 }
 

@@ -36,7 +36,7 @@ export interface ReadingFor {
 /** Entries as a request for one pair on a civil date. */
 export function readEntries(entries: Entries, given: ReadingFor): ReadEntries {
   const on = isOwn(given.frame) ? { ...given, frame: standIn(entries) } : given;
-  const choices = choicesOf(entries, on.frame, on.data);
+  const choices = choicesOf(entries, on.frame, on.data, on.date);
   const whole = readPair(entries, choices, on);
   const faulty = whole.faults.flatMap(({ field }) => (field === null ? [] : [field]));
   const { pair, waits } = faulty.length === 0 ? whole : readPair(withoutFaulty(entries, faulty), choices, on);

@@ -1,7 +1,6 @@
 /** One option: its radio button and figures in a row, and below them what is to be said of it. */
 import { pageHref } from '../catalogue/languages.ts';
-import type { Claim, OptionRow } from '../configurator/optionRows.ts';
-import { optionName } from '../configurator/optionRows.ts';
+import type { OptionRow } from '../configurator/optionRows.ts';
 import type { Cell, TradeColumn } from '../configurator/tradeColumns.ts';
 import type { ReportedChoice } from '../quote/options.ts';
 import { Mark, Sign } from './Mark.tsx';
@@ -63,15 +62,8 @@ export function OptionEntry({ kind, row, chosen, cells }: Props) {
 }
 
 function Said({ kind, row, id }: Pick<Props, 'kind' | 'row'> & { readonly id: string }) {
-  const sheet = useSheet();
-  const { t, data } = sheet;
-  const claim = useClaim();
+  const { t, data } = useSheet();
   const states = useStates()(row);
-  const excluded = row.excludes.map((one) =>
-    one === 'design' || one === 'material' || one === 'tint' || one === 'coating'
-      ? optionName(data, one, sheet.chosen[one].get() ?? '')
-      : t(`trade.with.${one}`),
-  );
   return (
     <p class="ws-said-in" id={id}>
       {(row.mark !== 'open' || row.needs.length > 0) && <Mark kind={row.mark} />}{' '}
@@ -84,8 +76,8 @@ function Said({ kind, row, id }: Pick<Props, 'kind' | 'row'> & { readonly id: st
       <span class="ws-extra">
         {row.ours.length > 0 &&
           `${t('ticket.named', { level: t('ticket.ours'), title: row.ours.join(' ') })} `}
-        {excluded.length > 0 && `${t('trade.excludes', { names: excluded.join(', ') })} `}
-        {row.claim && <span class="ws-claim">{`${claim(row.claim)} `}</span>}
+        {row.excludes && `${row.excludes} `}
+        {row.claim && <span class="ws-claim">{`${row.claim} `}</span>}
         {states && `${states} `}
         {row.summary}{' '}
         {kind !== 'blank' && (
@@ -109,20 +101,6 @@ function useStates(): (row: OptionRow) => string | null {
     return t('trade.states', {
       states: states.map((name, i) => `${name} ${percent(lights[i] ?? 0)}`).join('; '),
     });
-  };
-}
-
-/** A sentence of how an option compares with the present one, in this frame with this prescription. */
-function useClaim(): (claim: Claim) => string {
-  const { t } = useSheet();
-  return ({ thinnerPercent, lighterPercent, why }) => {
-    const part = (percent: number, less: string, more: string) =>
-      percent === 0 ? [] : [t(`trade.${percent > 0 ? less : more}`, { percent: Math.abs(percent) })];
-    const parts = [
-      ...part(thinnerPercent, 'thinner', 'thicker'),
-      ...part(lighterPercent, 'lighter', 'heavier'),
-    ];
-    return `${t('trade.claim', { parts: parts.join(', ') })} ${why ?? ''}`;
   };
 }
 

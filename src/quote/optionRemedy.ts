@@ -5,8 +5,10 @@ import type { Remedy } from './answer.ts';
 import { CHANGE_KINDS, changeName, type PackageChange } from './change.ts';
 import { excludedBy } from './excluded.ts';
 import type { JudgedPair } from './judgePair.ts';
-import type { LensChoice, ReportedChoice } from './options.ts';
+
 import type { LensesRequest, PairRequest } from './request.ts';
+
+type LensChoice = 'design' | 'material' | 'tint' | 'coating';
 
 interface Ways {
   readonly offer: Offer;
@@ -20,7 +22,7 @@ interface Ways {
 /** The smallest kind of change first, then money; null where no single one lets the option go. */
 export function optionRemedy(
   { offer, pair, judge, price, isShared }: Ways,
-  kind: ReportedChoice,
+  kind: LensChoice | 'blank',
   id: string,
 ): Remedy | null {
   const lenses = { ...pair.lenses, [kind]: id };

@@ -1,11 +1,10 @@
 /** Every option of one kind put in the place of the present one: what it would do to this pair and its price. */
 import type { Offer } from '../catalogue/catalogue.ts';
-import type { OptionKind } from '../catalogue/limit.ts';
-import { againstIndex } from './againstIndex.ts';
 import type { Finding, Verdict } from './answer.ts';
-import { excludedBy } from './excluded.ts';
+import { excludedSentence } from './excluded.ts';
 import { verdictOf } from './judge.ts';
 import { type JudgedPair, judgePair } from './judgePair.ts';
+import { optionClaim, type Weighed } from './optionClaim.ts';
 import { optionRemedy } from './optionRemedy.ts';
 import type { BLANK_CHOICES, LensesRequest, PairRequest, QuoteRequest } from './request.ts';
 import { orderTotal } from './total.ts';
@@ -31,10 +30,10 @@ export interface OptionReport {
   readonly massG: number | null;
   /** All that it is compared by apart from its price; null where the package cannot be read. */
   readonly tradeOff: TradeOff | null;
-  /** Which of the other chosen things it does not go with. */
-  readonly excludes: readonly OptionKind[];
-  /** Why it is thicker than the present one although denser, or thinner although less dense; null where it is not. */
-  readonly againstIndex: string | null;
+  /** A sentence with the names of the chosen things that it does not go with; null where it goes with all. */
+  readonly excludes: string | null;
+  /** A sentence of how its edge and weight compare with the present option's; null where there is nothing to say. */
+  readonly claim: string | null;
   /** Total of the order with it less the present total, minor units; null where there is no price. */
   readonly differenceMinor: number | null;
 }
@@ -59,7 +58,10 @@ export function optionReporter(
   const total = orderTotal(offer, request, at);
   const price = (pair: JudgedPair | null) => pair && total(pair.resolved.shopFrame, pair.situation);
   const sharpDeg = sharpFinder();
+  const weigh = (pair: JudgedPair | null): Weighed | null =>
+    pair && { situation: pair.situation, tradeOff: tradeOffOf(pair.situation, sharpDeg) };
   const now = judge(present.lenses);
+  const here = weigh(now);
   const presentMinor = price(now);
   return (kind) => {
     const judged = optionsOf(offer, kind).map((id) => ({
@@ -75,14 +77,16 @@ export function optionReporter(
       const remedy = stopped < 0 ? null : optionRemedy(ways, kind, id);
       const findings = own.map((finding, at) => (at === stopped ? { ...finding, remedy } : finding));
       const totalMinor = price(pair);
+      const weighed = weigh(pair);
       return {
         id,
         chosen: (present.lenses[kind] ?? (kind === 'blank' ? 'auto' : null)) === id,
         verdict: verdictOf(findings),
         findings,
-        ...figuresOf(pair && tradeOffOf(pair.situation, sharpDeg)),
-        againstIndex: now && pair && againstIndex(offer.words, now.situation, pair.situation),
-        excludes: pair === null || kind === 'blank' ? [] : excludedBy(pair.situation, kind),
+        ...figuresOf(weighed?.tradeOff ?? null),
+        excludes:
+          pair === null || kind === 'blank' ? null : excludedSentence(offer.words, pair.situation, kind),
+        claim: here && weighed && optionClaim(offer.words, here, weighed),
         differenceMinor: totalMinor === null || presentMinor === null ? null : totalMinor - presentMinor,
       };
     });

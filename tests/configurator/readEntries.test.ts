@@ -210,3 +210,25 @@ describe('readEntries', () => {
     );
   });
 });
+
+describe('an untouched worksheet', () => {
+  const opensWith = (id: string, date: string, data = shop) =>
+    readEntries({}, { frame: frameOf(id), data, date }).choices.material;
+
+  it('opens with the lenses that are included, where they can go in this frame', () => {
+    expect(opensWith('dotterel', DATE)).toBe('polycarbonate');
+    const unsafe = shop.materials.map((one) =>
+      one.id === 'polycarbonate' ? { ...one, impactResistant: false } : one,
+    );
+    expect(opensWith('dotterel', DATE, { ...shop, materials: unsafe })).toBe('urethane-1-53');
+    expect(opensWith('sanderling', DATE)).toBe('standard-plastic');
+  });
+
+  it('opens with the first that fits before the offer begins, after it ends, or where it asks for a code', () => {
+    const offers = [{ starts: '2026-11-26' }, { ends: '2026-11-24' }, { code: 'SMALL' }] as const;
+    for (const offer of offers) {
+      const promotions = shop.promotions.map((one) => ({ ...one, ...offer }));
+      expect(opensWith('dotterel', DATE, { ...shop, promotions })).toBe('urethane-1-53');
+    }
+  });
+});

@@ -23,7 +23,7 @@ const MYOPE: Entries = {
 
 function basketOf(pairs: readonly (readonly [string, Entries])[], terms: Entries = {}): Basket {
   return pairs.reduce<Basket>((basket, [id, entries]) => {
-    const held = holdPair(id, entries, choicesOf(entries, frameOf(id), data));
+    const held = holdPair(id, entries, choicesOf(entries, frameOf(id), data, DATE));
     return put(basket, held, terms) ?? basket;
   }, NO_BASKET);
 }

@@ -20,7 +20,8 @@ const MYOPE: Entries = {
   material: 'standard-plastic',
 };
 
-const held = (id: string, entries: Entries) => holdPair(id, entries, choicesOf(entries, frameOf(id), data));
+const held = (id: string, entries: Entries) =>
+  holdPair(id, entries, choicesOf(entries, frameOf(id), data, DATE));
 
 const compare = (...pairs: readonly (readonly [string, Entries])[]) =>
   answerComparison(

@@ -6,7 +6,7 @@ import { isLink, readLink, writeLink } from '../../../src/configurator/keeping/l
 import { fieldOfKey, keyOf } from '../../../src/configurator/keeping/linkKeys.ts';
 import { holdPair, isPrivate, isTerms, privatePart } from '../../../src/configurator/keeping/parts.ts';
 import { shopData } from '../../../src/configurator/shopData.ts';
-import { frameOf, shop } from '../shop.ts';
+import { DATE, frameOf, shop } from '../shop.ts';
 import { anyEntries, anyPackage } from './arbitraries.ts';
 
 const data = shopData(shop);
@@ -23,9 +23,9 @@ describe('a link', () => {
     fc.assert(
       fc.property(fc.constantFrom(...shop.frames), anyPackage, anyEntries, (frame, chosen, typed) => {
         const entries: Entries = { ...privatePart(typed), ...chosen };
-        const choices = choicesOf(entries, frame, data);
+        const choices = choicesOf(entries, frame, data, DATE);
         const link = said(writeLink(holdPair(frame.id, entries, choices), false));
-        const { wearer: _, ...read } = choicesOf(link.entries, frame, data);
+        const { wearer: _, ...read } = choicesOf(link.entries, frame, data, DATE);
         expect({ ...read, wearer: choices.wearer }).toEqual(choices);
       }),
     );
@@ -129,7 +129,7 @@ describe('a link', () => {
       'pd.right': '31.5',
       'pd.left': '32',
     };
-    const pair = holdPair(frame.id, entries, choicesOf(entries, frame, data));
+    const pair = holdPair(frame.id, entries, choicesOf(entries, frame, data, DATE));
     expect(writeLink(pair, false)).toMatchInlineSnapshot(
       `"p1;u=distance;z=48-19;y=kelp;d=single-vision;m=standard-plastic;t=clear;k=none"`,
     );

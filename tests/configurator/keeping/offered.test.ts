@@ -3,13 +3,13 @@ import { choicesOf } from '../../../src/configurator/choices.ts';
 import { onlyOffered } from '../../../src/configurator/keeping/offered.ts';
 import { holdPair } from '../../../src/configurator/keeping/parts.ts';
 import { shopData } from '../../../src/configurator/shopData.ts';
-import { frameOf, shop } from '../shop.ts';
+import { DATE, frameOf, shop } from '../shop.ts';
 
 const data = shopData(shop);
 
 it('leaves every untouched worksheet of the shop as it is', () => {
   for (const frame of shop.frames) {
-    const { entries } = holdPair(frame.id, {}, choicesOf({}, frame, data));
+    const { entries } = holdPair(frame.id, {}, choicesOf({}, frame, data, DATE));
     expect(onlyOffered(entries, frame, data)).toEqual({ entries, notHad: [] });
   }
 });

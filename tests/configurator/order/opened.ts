@@ -30,7 +30,7 @@ export const MYOPE: Entries = {
 export const basketOf = (...pairs: readonly (readonly [string, Entries])[]): Basket =>
   pairs.reduce<Basket>(
     (basket, [id, entries]) =>
-      put(basket, holdPair(id, entries, choicesOf(entries, frameOf(id), data))) ?? basket,
+      put(basket, holdPair(id, entries, choicesOf(entries, frameOf(id), data, DATE))) ?? basket,
     NO_BASKET,
   );
 
