@@ -3,7 +3,9 @@ import type { Offer, Words } from '../catalogue/catalogue.ts';
 
 export type ShopData = Omit<Offer, 'frames'>;
 
-const WORDS = /^(?:rule|eye|use|verdict|price|remedy|alternative|way-out|worksheet|showing|number)\./;
+/** The drawings come later, with their words. */
+const WORDS =
+  /^(?:rule|eye|use|verdict|price|remedy|alternative|way-out|worksheet(?!\.drawing\.)|showing|number)\./;
 
 /** The part of an offer that goes to the browser. Stories stay on their own pages. */
 export function shopData(offer: Offer): ShopData {

@@ -9,15 +9,20 @@ import { GazeDrawing } from './drawings/GazeDrawing.tsx';
 import { LightDrawing } from './drawings/LightDrawing.tsx';
 import { SectionDrawing } from './drawings/SectionDrawing.tsx';
 import { teller } from './drawings/tell.ts';
+import { telling } from './keeping/pageTelling.ts';
+import type { Telling } from './keeping/telling.ts';
 import { useSheet } from './sheet.ts';
+import { useLater } from './useLater.ts';
 import '../styles/drawings.css';
 
 const DRAWINGS = ['pair', 'section', 'edge', 'gaze', 'light'] as const;
 type Drawing = (typeof DRAWINGS)[number];
 
 export function Shown() {
-  const { t, drawings } = useSheet();
-  const drawn = useStore(drawings);
+  const sheet = useSheet();
+  const { t } = sheet;
+  const drawn = useStore(sheet.drawings);
+  const words = useLater(() => telling(sheet), true);
   const [shown, show] = useState<Drawing>('pair');
   return (
     <>
@@ -33,15 +38,29 @@ export function Shown() {
       {shown === 'section' && <Beside />}
       {/* biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls, and has to by keyboard too. */}
       <section class="ws-board" aria-label={t(`shown.${shown}`)} tabIndex={0}>
-        {drawn === null ? <p class="ws-note">{t('shown.loading')}</p> : <One shown={shown} drawn={drawn} />}
+        {words === 'failed' ? (
+          <p class="ws-note">{t('shown.failed')}</p>
+        ) : drawn === null || words === null ? (
+          <p class="ws-note">{t('shown.loading')}</p>
+        ) : (
+          <One shown={shown} drawn={drawn} words={words} />
+        )}
       </section>
     </>
   );
 }
 
-function One({ shown, drawn: { view, compared } }: { readonly shown: Drawing; readonly drawn: Drawn }) {
-  const { t, data } = useSheet();
-  const tell = teller(t, data.shop.language);
+function One({
+  shown,
+  drawn: { view, compared },
+  words,
+}: {
+  readonly shown: Drawing;
+  readonly drawn: Drawn;
+  readonly words: Telling;
+}) {
+  const { data } = useSheet();
+  const tell = teller(words.t, data.shop.language);
   switch (shown) {
     case 'pair':
       return <FrontDrawing view={view.front} tell={tell} uid="dw-front" />;

@@ -70,7 +70,10 @@ export const JOURNEYS: readonly Journey[] = [
       ...both('prism1.amount', '3'),
       ...both('prism1.base', 'in'),
     },
-    says: ['Prism prescribed 3.00 \u0394 base in 3.00 \u0394 base in', 'We can make this pair.'],
+    says: [
+      'Prism prescribed 3.00 \u0394 base in 3.00 \u0394 base in',
+      'Both eyes: 6 prism diopters between them (6 sideways, 0 up and down; we say so from 4).',
+    ],
     options: [['blank', 'stock', 'without prism. Choose lenses made to order.']],
     taken: ['material', 'coating'],
   },
