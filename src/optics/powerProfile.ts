@@ -110,8 +110,10 @@ export function profileSag(p: PreparedProfile, xMm: number, yMm: number): number
 
 /** Sag of the circular horizontal section of a surface of curvature `k` where the line's slope has this sine. */
 function section(k: number, sine: number, x: number): number {
-  const c = k / Math.sqrt(1 - sine * sine);
-  return (c * x * x) / (1 + Math.sqrt(1 - c * c * x * x));
+  // The curvature k / cosine and a circle's sag, over one divisor.
+  const cosine2 = 1 - sine * sine;
+  const kx = k * x;
+  return (kx * x) / (Math.sqrt(cosine2) + Math.sqrt(cosine2 - kx * kx));
 }
 
 /** The thinning prism of a progressive, prism dioptres base down, from the add: a share of it, 2/3 unless the design says. */

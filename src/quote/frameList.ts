@@ -10,7 +10,7 @@ import type { Colourway, Frame, FrameSize } from '../catalogue/frame.ts';
 import { DECIDING_RULES } from '../rules/rules.ts';
 import type { Finding, Verdict } from './answer.ts';
 import { type LensPackage, lensPackages } from './frameListPackages.ts';
-import { type PriceList, priceLists } from './frameListPrices.ts';
+import { type PricedPackage, type PriceList, priceLists } from './frameListPrices.ts';
 import { type ListRequest, pairIn } from './frameListRequest.ts';
 import { type Judged, judgeIn, optionsOf, thickestOf } from './frameListTry.ts';
 import { type ShopFrame, shopFrameShape } from './frameShape.ts';
@@ -81,21 +81,42 @@ function placesOf(frame: Frame, within: Within): readonly ShopFrame[] {
 
 function bestOf(places: readonly ShopFrame[], { offer, asked, prices }: Context): Tried | null {
   const { habits } = offer.shop;
-  const tries = places
-    .flatMap((place) => {
-      const judgePackage = judgeIn(place, asked, habits);
-      return prices(place).map((priced) => ({ place, priced, judgePackage }));
-    })
-    .sort((one, other) => one.priced.leastMinor - other.priced.leastMinor);
+  const queues = places.map((place) => {
+    return { place, packages: prices(place), next: 0, judgePackage: judgeIn(place, asked, habits) };
+  });
   let best: Tried | null = null;
-  for (const { place, priced, judgePackage } of tries) {
+  for (;;) {
+    const queue = cheapestOf(queues);
+    const priced = queue?.packages[queue.next];
+    if (!queue || !priced) break;
     if (best?.stops === 0 && priced.leastMinor > (best.totalMinor ?? 0)) break;
-    const judged = judgePackage(priced.lenses);
+    queue.next += 1;
+    const judged = queue.judgePackage(priced.lenses);
     const totalMinor = priced.totalMinor(judged.situation?.stock ?? null);
-    const tried = { ...judged, place, lenses: priced.lenses, totalMinor };
+    const tried = { ...judged, place: queue.place, lenses: priced.lenses, totalMinor };
     if (best === null || isBetter(tried, best)) best = tried;
   }
   return best;
+}
+
+/** Packages of one place, cheapest first, and how many of them were tried. */
+interface Queue {
+  readonly packages: readonly PricedPackage[];
+  readonly next: number;
+}
+
+/** The queue whose next package is cheapest, the first of equal ones; null where all are at their end. */
+function cheapestOf<Q extends Queue>(queues: readonly Q[]): Q | null {
+  let cheapest: Q | null = null;
+  let least = Number.POSITIVE_INFINITY;
+  for (const queue of queues) {
+    const minor = queue.packages[queue.next]?.leastMinor ?? Number.POSITIVE_INFINITY;
+    if (minor < least) {
+      least = minor;
+      cheapest = queue;
+    }
+  }
+  return cheapest;
 }
 
 const CARE: Readonly<Record<Verdict, number>> = { makeable: 0, care: 1, refused: 2 };

@@ -55,7 +55,7 @@ export function listAnswerer(
 }
 
 /** Frames that are enough for the engine to be compiled for one kind of prescription. */
-const WARMING = 60;
+const WARMING = 120;
 
 /** Weak and strong, minus and plus, with an add and without: each takes other paths through the engine. */
 const USUAL: readonly Pick<ListRequest, 'use' | 'prescription'>[] = [
