@@ -8,7 +8,7 @@ export function TakeAlong() {
   // What is kept on the device is there on every frame's page anyway.
   if (useStore(kept)) return null;
   return (
-    <>
+    <div class="fl-keeping">
       <div class="ws-tick">
         <input
           type="checkbox"
@@ -22,6 +22,6 @@ export function TakeAlong() {
       <p class="ws-note" id="fl-take-text">
         {told('takeText')}
       </p>
-    </>
+    </div>
   );
 }
