@@ -3,8 +3,9 @@
 /** Begins to; nothing happens on a page without a ticket. */
 export function keepInView(): void {
   const ticket = document.getElementById('ws-ticket');
-  const toggle = ticket?.querySelector<HTMLElement>('.ws-toggle');
-  if (!ticket || !toggle) return;
+  const head = ticket?.querySelector<HTMLElement>('.ws-verdict');
+  const toggle = head?.querySelector<HTMLElement>('.ws-toggle');
+  if (!ticket || !head || !toggle) return;
   const isOpen = () => toggle.getAttribute('aria-expanded') === 'true';
   // On a wide screen the ticket has a column of its own, and no toggle.
   const isCovered = (at: Element) => {
@@ -18,10 +19,13 @@ export function keepInView(): void {
     if (isOpen()) toggle.click();
     else at.scrollIntoView({ block: 'nearest' });
   };
-  new ResizeObserver(() => {
-    if (!isOpen()) document.documentElement.style.setProperty('--ws-bar', `${ticket.offsetHeight}px`);
+  const sizes = new ResizeObserver(() => {
+    const style = document.documentElement.style;
+    style.setProperty('--ws-bar', `${head.offsetHeight + ticket.clientTop}px`);
     uncover();
-  }).observe(ticket);
+  });
+  sizes.observe(ticket);
+  sizes.observe(head);
   // A frame later: browsers bring what gets the focus into the window first.
   document.addEventListener('focusin', () => requestAnimationFrame(uncover));
 }
