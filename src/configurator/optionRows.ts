@@ -2,7 +2,7 @@
 import type { OptionText } from '../catalogue/limit.ts';
 import { say } from '../catalogue/words.ts';
 import type { Finding } from '../quote/answer.ts';
-import type { LensChoice, OptionReport, ReportedChoice } from '../quote/options.ts';
+import type { OptionReport, ReportedChoice } from '../quote/options.ts';
 import type { TradeOff } from '../quote/tradeOff.ts';
 import { foldEyes } from './foldEyes.ts';
 import type { ShopData } from './shopData.ts';
@@ -40,18 +40,6 @@ export interface OptionRow {
 
 /** Rules that ask for an entry say nothing against an option. */
 const ASKING = ['prescription-incomplete', 'measurement-missing'];
-
-/** The kinds in the order of the sheet. A copy of the engine's list, which would bring the engine with it. */
-export const LENS_KINDS = ['design', 'material', 'tint', 'coating'] as const satisfies readonly LensChoice[];
-
-/** The same with the blanks, which follow from the material. */
-export const REPORTED_KINDS = [
-  'design',
-  'material',
-  'blank',
-  'tint',
-  'coating',
-] as const satisfies readonly ReportedChoice[];
 
 /** The shop's options of a kind; blanks are named by the worksheet. */
 function optionsOf(

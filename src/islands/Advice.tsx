@@ -1,5 +1,4 @@
 /** What could be done instead: a way out, remedies of findings, better pairs. Each can be taken, and taken back. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { pageHref } from '../catalogue/languages.ts';
 import { leadsElsewhere } from '../configurator/changing.ts';
@@ -8,6 +7,7 @@ import type { Alternative, Finding, Remedy } from '../quote/answer.ts';
 import { changeName, type PackageChange } from '../quote/change.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
+import { useStore } from './useStore.ts';
 
 type Changes = readonly PackageChange[];
 

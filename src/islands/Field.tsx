@@ -1,9 +1,9 @@
 /** One entry with its label. What is wrong with it, or what it was read as, is told by a Message. */
-import { useStore } from '@nanostores/preact';
 import { Fragment } from 'preact';
 import type { Field as Name } from '../configurator/fields.ts';
 import { readAs } from '../configurator/readAs.ts';
 import { idOf, useEntry, useEntryStores, useFault } from './sheet.ts';
+import { useStore } from './useStore.ts';
 
 interface Props {
   readonly name: Name;

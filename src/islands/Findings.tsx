@@ -1,5 +1,4 @@
 /** What stands against the pair, what to mind and what to know; before that, what is to be mended or still needed. */
-import { useStore } from '@nanostores/preact';
 import { say } from '../catalogue/words.ts';
 import { fieldName } from '../configurator/fieldName.ts';
 import type { Field } from '../configurator/fields.ts';
@@ -8,6 +7,7 @@ import { isShopsWork } from '../configurator/shopsWork.ts';
 import type { Finding } from '../quote/answer.ts';
 import { Sign } from './Mark.tsx';
 import { idOf, useSheet } from './sheet.ts';
+import { useStore } from './useStore.ts';
 
 const SIGNS = { stop: 'refused', caution: 'care', note: 'open' } as const;
 

@@ -1,8 +1,8 @@
 /** Size and colourway of the frame; a combination that is not made says why where it is chosen. */
-import { useStore } from '@nanostores/preact';
 import { formatMoney } from '../money/format.ts';
 import { Choice } from './Choice.tsx';
 import { useSheet } from './sheet.ts';
+import { useStore } from './useStore.ts';
 
 export function FrameChoice() {
   const sheet = useSheet();

@@ -1,11 +1,11 @@
 /** Keeping entries on this device, only when ticked; and forgetting all. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { forget, keep } from '../configurator/keeping.ts';
 import { deviceShelf } from './deviceShelf.ts';
 import { KeepTick } from './KeepTick.tsx';
 import { isAnythingHeld } from './keeping/heldState.ts';
 import { useSheet } from './sheet.ts';
+import { useStore } from './useStore.ts';
 
 /** Uses the part that reads held pairs, which few visitors need. */
 function withHeld(use: (held: typeof import('./keeping/held.ts')) => void): void {

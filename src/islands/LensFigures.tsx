@@ -1,7 +1,7 @@
 /** The finished lenses, or a word on when there are any. */
-import { useStore } from '@nanostores/preact';
 import { useSheet } from './sheet.ts';
 import { useLater } from './useLater.ts';
+import { useStore } from './useStore.ts';
 
 export function LensFigures() {
   const sheet = useSheet();

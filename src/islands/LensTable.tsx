@@ -1,5 +1,4 @@
 /** The table of the finished lenses, a column an eye. Loaded once there are any. */
-import { useStore } from '@nanostores/preact';
 import { writeDigits } from '../catalogue/words.ts';
 import { EYES } from '../configurator/fields.ts';
 import { writeLens, writePower } from '../configurator/write.ts';
@@ -8,6 +7,7 @@ import type { LensAnswer } from '../quote/answer.ts';
 import { shownPlace, shownPrism } from '../quote/shownPlace.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
+import { useStore } from './useStore.ts';
 
 export function LensTable() {
   const sheet = useSheet();

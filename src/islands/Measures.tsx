@@ -1,5 +1,4 @@
 /** Where the pupils are, and how the frame sits. */
-import { useStore } from '@nanostores/preact';
 import { pageHref } from '../catalogue/languages.ts';
 import { isOwn } from '../configurator/entry/ownFrame.ts';
 import { EYES, type Field as Name, type Paired } from '../configurator/fields.ts';
@@ -7,6 +6,7 @@ import { Choice } from './Choice.tsx';
 import { HeightsSlot, PdHelp } from './entry/MeasureTools.tsx';
 import { Field, Message } from './Field.tsx';
 import { useSheet } from './sheet.ts';
+import { useStore } from './useStore.ts';
 
 export function Measures() {
   const sheet = useSheet();

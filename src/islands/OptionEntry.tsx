@@ -20,7 +20,10 @@ export function OptionEntry({ kind, row, chosen, cells }: Props) {
   const figure = useTradeFigures();
   const id = `${idOf(kind)}-${row.id}`;
   return (
-    <tbody class={`ws-option ws-is-${row.mark}`} onPointerEnter={() => pointed.set({ kind, id: row.id })}>
+    <tbody
+      class={`ws-option ws-is-${row.mark}${chosen ? ' ws-chosen' : ''}`}
+      onPointerEnter={() => pointed.set({ kind, id: row.id })}
+    >
       <tr>
         <th scope="row">
           <div class="ws-pick">

@@ -1,5 +1,4 @@
 /** All options of one kind side by side: a row each, with what it gains and costs in this frame, best and worst told. */
-import { useStore } from '@nanostores/preact';
 import type { ReadableAtom } from 'nanostores';
 import { useState } from 'preact/hooks';
 import { pageHref } from '../catalogue/languages.ts';
@@ -8,6 +7,7 @@ import { type TradeColumn, tradeOf } from '../configurator/tradeColumns.ts';
 import type { ReportedChoice } from '../quote/options.ts';
 import { OptionEntry } from './OptionEntry.tsx';
 import { useSheet } from './sheet.ts';
+import { useStore } from './useStore.ts';
 import { useTradeFigures } from './useTradeFigures.ts';
 
 export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
@@ -19,6 +19,8 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
   const figure = useTradeFigures();
   // On a narrow screen the first figures come alone; on a wide one all are there and the button is not.
   const [whole, setWhole] = useState(false);
+  // What a narrow screen lays the table out by.
+  const has = (wanted: TradeColumn, then: string) => (columns.some(({ key }) => key === wanted) ? then : '');
   const unit = (key: TradeColumn) => (key === 'price' ? '' : t(`trade.unit.${key}`));
   return (
     <fieldset class={whole ? 'ws-options' : 'ws-options ws-brief'}>
@@ -40,7 +42,7 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
       </p>
       {/* Wider than a telephone: it scrolls inside, the names stay in sight. */}
       <div class="ws-scroll" onPointerLeave={() => pointed.set(null)}>
-        <table class="ws-trade">
+        <table class={`ws-trade${has('thickest', ' ws-edges')}${has('mass', ' ws-masses')}`}>
           <thead>
             <tr>
               <th scope="col">{t('trade.option')}</th>

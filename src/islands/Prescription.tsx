@@ -1,10 +1,10 @@
 /** The prescription as its form has it: right above left, the date and the vertex distance below. */
-import { useStore } from '@nanostores/preact';
 import { EYES } from '../configurator/fields.ts';
 import { EyeRow } from './EyeRow.tsx';
 import { FormSwitch, PasteSlot, UseSlot } from './entry/PrescriptionTools.tsx';
 import { Field, Message } from './Field.tsx';
 import { useSheet } from './sheet.ts';
+import { useStore } from './useStore.ts';
 
 export function Prescription() {
   const sheet = useSheet();

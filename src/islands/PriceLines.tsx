@@ -1,9 +1,9 @@
 /** Every line of the price, and their sum. */
-import { useStore } from '@nanostores/preact';
 import type { QuoteLine } from '../pricing/line.ts';
 import { totalLabel } from './sentence.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
+import { useStore } from './useStore.ts';
 
 export function PriceLines() {
   const sheet = useSheet();

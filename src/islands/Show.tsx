@@ -1,8 +1,8 @@
 /** The place of the drawings. What draws them is loaded, and the engine begun, once somebody can see it. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { useSheet } from './sheet.ts';
 import { useLater } from './useLater.ts';
+import { useStore } from './useStore.ts';
 
 export function Show() {
   const { t, drawing } = useSheet();

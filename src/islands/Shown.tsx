@@ -1,7 +1,7 @@
 /** One of the drawings of the present pair, and what its sections are laid over. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
-import { LENS_KINDS, optionName } from '../configurator/optionRows.ts';
+import { LENS_KINDS } from '../configurator/optionKinds.ts';
+import { optionName } from '../configurator/optionRows.ts';
 import type { Drawn } from '../configurator/worksheet.ts';
 import { EdgeDrawing } from './drawings/EdgeDrawing.tsx';
 import { FrontDrawing } from './drawings/FrontDrawing.tsx';
@@ -13,6 +13,7 @@ import { telling } from './keeping/pageTelling.ts';
 import type { Telling } from './keeping/telling.ts';
 import { useSheet } from './sheet.ts';
 import { useLater } from './useLater.ts';
+import { useStore } from './useStore.ts';
 import '../styles/drawings.css';
 
 const DRAWINGS = ['pair', 'section', 'edge', 'gaze', 'light'] as const;

@@ -1,9 +1,9 @@
 /** What changed, told to those who hear the page: once typing has paused, and not at each key. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { sentenceOf, totalLabel } from './sentence.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
+import { useStore } from './useStore.ts';
 
 /** Longer than the pause between two keys, ms. */
 const PAUSE_MS = 1000;

@@ -1,11 +1,11 @@
 /** Where the pair goes, an exemption from tax, and codes. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Shop } from '../catalogue/shop.ts';
 import { countryNames, type Destination, namedDestinations } from '../configurator/destinations.ts';
 import type { PriceAnswer } from '../quote/answer.ts';
 import { Field, Message } from './Field.tsx';
 import { idOf, useEntry, useEntryStores, useFault, useSheet } from './sheet.ts';
+import { useStore } from './useStore.ts';
 
 /** The terms of a worksheet. */
 export function Terms() {

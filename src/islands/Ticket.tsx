@@ -1,5 +1,4 @@
 /** The ticket: verdict, findings, the lenses and the price, in reach all the time. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import type { Mark } from '../configurator/optionRows.ts';
 import type { Standing } from '../configurator/standing.ts';
@@ -11,6 +10,7 @@ import { sentenceOf, totalLabel } from './sentence.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
 import { useLater } from './useLater.ts';
+import { useStore } from './useStore.ts';
 
 const SIGNS: Readonly<Record<Standing['kind'], Mark>> = {
   mend: 'care',

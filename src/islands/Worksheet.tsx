@@ -1,20 +1,20 @@
 /** The worksheet of one frame: everything on one sheet, the ticket beside it. */
-import { useStore } from '@nanostores/preact';
-import type { ComponentChild } from 'preact';
+import type { ComponentChild, ComponentType } from 'preact';
 import { USES } from '../catalogue/design.ts';
-import { REPORTED_KINDS } from '../configurator/optionRows.ts';
+import { REPORTED_KINDS } from '../configurator/optionKinds.ts';
 import type { Worksheet as Stores } from '../configurator/worksheet.ts';
 import { WEARERS } from '../quote/request.ts';
 import { Choice } from './Choice.tsx';
 import { FrameChoice } from './FrameChoice.tsx';
 import { Keeping } from './Keeping.tsx';
 import { Measures } from './Measures.tsx';
-import { OptionList } from './OptionList.tsx';
+import { type ListProps, OptionPlace } from './OptionPlace.tsx';
 import { Prescription } from './Prescription.tsx';
 import { Show } from './Show.tsx';
 import { Sheet, useSheet } from './sheet.ts';
 import { Terms } from './Terms.tsx';
 import { Ticket } from './Ticket.tsx';
+import { useStore } from './useStore.ts';
 
 interface Props {
   readonly stores: Stores;
@@ -48,8 +48,8 @@ export function Worksheet({ stores, front, others }: Props) {
   );
 }
 
-/** All parts of the form but the first. */
-export function OtherParts() {
+/** All parts of the form but the first. A build gives the lists themselves, the browser their places. */
+export function OtherParts({ List = OptionPlace }: { readonly List?: ComponentType<ListProps> }) {
   return (
     <>
       <People />
@@ -57,7 +57,7 @@ export function OtherParts() {
       <Measures />
       <Show />
       {REPORTED_KINDS.map((kind) => (
-        <OptionList key={kind} kind={kind} />
+        <List key={kind} kind={kind} />
       ))}
       <Terms />
       <Keeping />

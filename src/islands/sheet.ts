@@ -1,10 +1,10 @@
 /** The worksheet that the components of a page share. */
-import { useStore } from '@nanostores/preact';
 import { createContext } from 'preact';
 import { useContext } from 'preact/hooks';
 import type { FieldFault } from '../configurator/fieldFault.ts';
 import type { Field } from '../configurator/fields.ts';
 import type { Worksheet } from '../configurator/worksheet.ts';
+import { useStore } from './useStore.ts';
 
 export const Sheet = createContext<Worksheet | null>(null);
 

@@ -8,6 +8,8 @@ import { isOwn } from '../configurator/entry/ownFrame.ts';
 import type { Opening } from '../configurator/opening.ts';
 import type { ShopData } from '../configurator/shopData.ts';
 import { createWorksheet, type Worksheet as Stores } from '../configurator/worksheet.ts';
+import { OptionList } from './OptionList.tsx';
+import type { ListProps } from './OptionPlace.tsx';
 import { Sheet } from './sheet.ts';
 import { OtherParts, Worksheet } from './Worksheet.tsx';
 
@@ -29,6 +31,13 @@ export function worksheetHtml({ frame, data, opening, front }: Source): string {
   return renderToString(<Worksheet stores={stores} front={front} others={others} />);
 }
 
+/** A list in the element that its place is in the browser. */
+const BuiltList = ({ kind }: ListProps) => (
+  <div class="ws-place">
+    <OptionList kind={kind} />
+  </div>
+);
+
 const kept = new WeakMap<ShopData, Map<string, string>>();
 
 function otherPartsHtml(stores: Stores, { reports, answer }: Opening): string {
@@ -42,7 +51,7 @@ function otherPartsHtml(stores: Stores, { reports, answer }: Opening): string {
     known.get(key) ??
     renderToString(
       <Sheet.Provider value={stores}>
-        <OtherParts />
+        <OtherParts List={BuiltList} />
       </Sheet.Provider>,
     );
   known.set(key, html);

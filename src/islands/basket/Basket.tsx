@@ -1,10 +1,10 @@
 /** The basket: its pairs, the whole order, and whether it is kept. */
-import { useStore } from '@nanostores/preact';
 import { useRef, useState } from 'preact/hooks';
 import { pageHref } from '../../catalogue/languages.ts';
 import { MOST_PAIRS } from '../../configurator/basket/basket.ts';
 import type { BasketStores } from '../../configurator/basket/basketStores.ts';
 import type { Telling } from '../keeping/telling.ts';
+import { useStore } from '../useStore.ts';
 import { BasketKeeping } from './BasketKeeping.tsx';
 import { BasketPair } from './BasketPair.tsx';
 import { type BasketShop, Order } from './Order.tsx';

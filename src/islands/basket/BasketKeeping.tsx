@@ -1,8 +1,8 @@
 /** Whether the basket is kept on the device; and forgetting everything. */
-import { useStore } from '@nanostores/preact';
 import type { BasketStores } from '../../configurator/basket/basketStores.ts';
 import { KeepAndForget } from '../keeping/KeepAndForget.tsx';
 import type { Telling } from '../keeping/telling.ts';
+import { useStore } from '../useStore.ts';
 
 interface Props {
   readonly stores: BasketStores;

@@ -1,6 +1,4 @@
 /** Where the order goes and on what terms, the sum of each pair, what is charged once, and the total. */
-
-import { useStore } from '@nanostores/preact';
 import type { Shop } from '../../catalogue/shop.ts';
 import { writeDigits } from '../../catalogue/words.ts';
 import type { Answered, BasketStores } from '../../configurator/basket/basketStores.ts';
@@ -8,6 +6,7 @@ import type { Telling } from '../keeping/telling.ts';
 import { LinesTable } from '../PriceLines.tsx';
 import { Entering } from '../sheet.ts';
 import { TermsFields } from '../Terms.tsx';
+import { useStore } from '../useStore.ts';
 import { orderLines } from './orderLines.ts';
 
 interface Props {

@@ -1,7 +1,7 @@
 /** An add that the present use leaves out: the uses that take it, each a click away. */
-import { useStore } from '@nanostores/preact';
 import type { Field } from '../../configurator/fields.ts';
 import { idOf, useEntryStores, useSheet } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 
 const ADDS: Field[] = ['right.add', 'left.add'];
 const TAKING = ['all', 'near'] as const;

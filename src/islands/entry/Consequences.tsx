@@ -1,5 +1,4 @@
 /** What follows from the powers: those of the chosen use, and what an error of the PD is worth. Loaded on demand. */
-import { useStore } from '@nanostores/preact';
 import { writeDigits } from '../../catalogue/words.ts';
 import { consequencesOf } from '../../configurator/entry/consequences.ts';
 import { EYES } from '../../configurator/fields.ts';
@@ -7,6 +6,7 @@ import { writeLens } from '../../configurator/write.ts';
 import type { Eye, SpheroCylinder } from '../../optics/types.ts';
 import { useSheet } from '../sheet.ts';
 import { useFigures } from '../useFigures.ts';
+import { useStore } from '../useStore.ts';
 
 function useConsequences() {
   const { read, data } = useSheet();

@@ -1,6 +1,4 @@
 /** Where heights are measured on this frame: the lowest point of the lenses, and each pupil above it. On demand. */
-
-import { useStore } from '@nanostores/preact';
 import { writeDigits } from '../../catalogue/words.ts';
 import { frameShape } from '../../components/drawing/frameDrawing.ts';
 import { num } from '../../components/drawing/svgPath.ts';
@@ -8,6 +6,7 @@ import { type HeightMark, heightMarks } from '../../configurator/entry/heightMar
 import { isOwn } from '../../configurator/entry/ownFrame.ts';
 import { drawnFrame } from '../../configurator/entry/ownSize.ts';
 import { useSheet } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 import { PlainFront } from './PlainFront.tsx';
 import { useSize } from './useSize.ts';
 

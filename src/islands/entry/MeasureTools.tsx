@@ -1,7 +1,7 @@
 /** Beside the measurements: what an error of the PD does, a rule to print, and where heights are measured. */
-import { useStore } from '@nanostores/preact';
 import { pageHref } from '../../catalogue/languages.ts';
 import { useSheet } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 import { Later, LaterDetails } from './Later.tsx';
 import { useHasPower } from './PrescriptionTools.tsx';
 

@@ -1,12 +1,11 @@
 /** The shopper's own frame from the front, to scale, with its measurements. Loaded once they are there. */
-
-import { useStore } from '@nanostores/preact';
 import { writeDigits } from '../../catalogue/words.ts';
 import { dimensions } from '../../components/drawing/dimension.ts';
 import { frameShape } from '../../components/drawing/frameDrawing.ts';
 import { num } from '../../components/drawing/svgPath.ts';
 import { drawnFrame } from '../../configurator/entry/ownSize.ts';
 import { useSheet } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 import { PlainFront } from './PlainFront.tsx';
 import { useSize } from './useSize.ts';
 

@@ -1,11 +1,11 @@
 /** The frame that a shopper already has: its measurements, its shape, how it holds the lens; drawn as it is typed. */
-import { useStore } from '@nanostores/preact';
 import { MOUNTINGS } from '../../catalogue/frame.ts';
 import { mountingOf, USUAL_FAMILY } from '../../configurator/entry/ownFrame.ts';
 import type { Field as Name } from '../../configurator/fields.ts';
 import { Choice } from '../Choice.tsx';
 import { Field, Message } from '../Field.tsx';
 import { useEntry, useSheet } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 import type { FamilyPaths } from './familyPaths.ts';
 import { Later } from './Later.tsx';
 

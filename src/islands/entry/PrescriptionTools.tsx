@@ -1,8 +1,8 @@
 /** Beside the lines of both eyes: text to paste, the other form of writing, and the powers of the use. */
-import { useStore } from '@nanostores/preact';
 import { useRef, useState } from 'preact/hooks';
 import type { Entries, Field } from '../../configurator/fields.ts';
 import { useEntry, useEntryStores } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 import { Later, LaterDetails } from './Later.tsx';
 
 /** A prescription as text. */

@@ -1,10 +1,10 @@
 /** The size to draw on a worksheet: the chosen one of a frame, or the shopper's own as measured so far. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { FrameSize } from '../../catalogue/frame.ts';
 import { ownSize } from '../../configurator/entry/ownSize.ts';
 import type { PairRequest } from '../../quote/request.ts';
 import { useSheet } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 
 /** Fitting an outline takes longer than a key may: it waits for a pause, ms. */
 const PAUSE_MS = 120;

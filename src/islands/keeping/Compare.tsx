@@ -1,5 +1,4 @@
 /** Up to three packages in columns, each figure with its best and worst in words and signs. */
-
 import { useEffect, useState } from 'preact/hooks';
 import { siteHref } from '../../catalogue/siteHref.ts';
 import type { Comparison } from '../../configurator/basket/answerComparison.ts';

@@ -8,6 +8,8 @@ interface Props {
   readonly heading: string;
   /** Whether the page behind it waits. */
   readonly modal: boolean;
+  /** Whether it is printed without the page behind it. */
+  readonly alone?: boolean;
   readonly onClose: () => void;
   readonly children: ComponentChildren;
 }
@@ -27,15 +29,17 @@ function Dialog({ class: name, heading, modal, onClose, children }: Props) {
 
 /** Opens a dialog; `content` gets what closes it. */
 export function openDialog(
-  props: Pick<Props, 'class' | 'heading' | 'modal'>,
+  props: Pick<Props, 'class' | 'heading' | 'modal' | 'alone'>,
   content: (close: () => void) => ComponentChildren,
 ): void {
   const place = document.createElement('div');
   place.className = 'sh-place';
   document.body.append(place);
+  if (props.alone) document.body.classList.add('sh-alone');
   const onClose = () => {
     render(null, place);
     place.remove();
+    if (props.alone) document.body.classList.remove('sh-alone');
   };
   const close = () => place.querySelector('dialog')?.close();
   render(h(Dialog, { ...props, onClose, children: content(close) }), place);

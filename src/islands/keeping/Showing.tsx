@@ -1,9 +1,9 @@
 /** What can be done with the pair on the ticket: basket, comparison, link. Each part is loaded when it is asked for. */
-import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import { type Slots, say } from '../../catalogue/words.ts';
 import { useSheet } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 import type { acts } from './acts.tsx';
 import { asideCount, isAnythingHeld, openedPair } from './heldState.ts';
 import { keepInView } from './keepInView.ts';

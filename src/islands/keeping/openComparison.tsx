@@ -12,7 +12,7 @@ let engine: PairsEngine | null = null;
 export function openComparison(sheet: Worksheet, telling: Telling): void {
   engine ??= startPairsEngine(addressesOf(document.getElementById('worksheet-root')).shop);
   const { comparison } = engine;
-  openDialog({ class: 'ws-dialog sh-compare', heading: 'sh-compare', modal: true }, (close) => (
+  openDialog({ class: 'ws-dialog sh-compare', heading: 'sh-compare', modal: true, alone: true }, (close) => (
     <Compare sheet={sheet} telling={telling} ask={comparison} close={close} />
   ));
 }

@@ -1,10 +1,10 @@
 /** Keeping what was entered on this device, only when ticked, for the worksheets too; and forgetting all. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { forgetAll } from '../../configurator/keeping/forgetAll.ts';
 import { forget, keep } from '../../configurator/keeping.ts';
 import { deviceShelf, shelves } from '../deviceShelf.ts';
 import { KeepTick } from '../KeepTick.tsx';
+import { useStore } from '../useStore.ts';
 import { useList } from './stores.ts';
 
 /** What is measured in one frame is kept under the frame's name; the list has none. */

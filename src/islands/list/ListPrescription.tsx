@@ -1,5 +1,4 @@
 /** The prescription in short: powers, PD and height of both eyes, use and wearer; what few have lies folded below. */
-import { useStore } from '@nanostores/preact';
 import { USES } from '../../catalogue/design.ts';
 import { EYES, type Field as Name } from '../../configurator/fields.ts';
 import type { Eye } from '../../optics/types.ts';
@@ -7,6 +6,7 @@ import { WEARERS } from '../../quote/request.ts';
 import { EyeLegend, POWERS, PowerFields } from '../EyeParts.tsx';
 import { Field, Message } from '../Field.tsx';
 import { idOf, useEntry } from '../sheet.ts';
+import { useStore } from '../useStore.ts';
 import { ListKeeping } from './ListKeeping.tsx';
 import { Pick } from './Pick.tsx';
 import { Rarer } from './Rarer.tsx';

@@ -1,8 +1,8 @@
 /** How many frames are left and can be made; what holds for all of them. Told aloud once typing has paused. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useRef, useState } from 'preact/hooks';
 import { sharedCautions } from '../../configurator/list/card.ts';
 import type { FrameListStores } from '../../configurator/list/frameList.ts';
+import { useStore } from '../useStore.ts';
 import { useList } from './stores.ts';
 
 /** Longer than the pause between two keys, ms. */

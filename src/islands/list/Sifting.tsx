@@ -1,11 +1,11 @@
 /** Sorting and filters of the list. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { MOUNTINGS } from '../../catalogue/frame.ts';
 import { COLOUR_FAMILIES } from '../../configurator/list/colourFamily.ts';
 import { type Filters, NO_FILTERS } from '../../configurator/list/filters.ts';
 import { ORDERS, type Order } from '../../configurator/list/order.ts';
 import { readNumber } from '../../configurator/readNumber.ts';
+import { useStore } from '../useStore.ts';
 import { Pick } from './Pick.tsx';
 import { useList } from './stores.ts';
 

@@ -1,5 +1,5 @@
 /** The box whose tick takes what was entered along to the frame that is opened. */
-import { useStore } from '@nanostores/preact';
+import { useStore } from '../useStore.ts';
 import { useList } from './stores.ts';
 
 export function TakeAlong() {

@@ -1,8 +1,8 @@
 /** Pictures and PDFs of a prescription: chosen, listed, taken away. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { type NotAttached, sizeOf } from '../../configurator/order/attaching.ts';
 import { ofPair } from '../../configurator/order/typed.ts';
+import { useStore } from '../useStore.ts';
 import { idOf, useOrdering } from './ordering.ts';
 
 export function Attachments({ id }: { readonly id: number }) {

@@ -1,8 +1,8 @@
 /** One entry of the order with its label, its note, and what is wrong with it once it was left. */
-import { useStore } from '@nanostores/preact';
 import type { ComponentChildren } from 'preact';
 import { useState } from 'preact/hooks';
 import { textIn } from '../../configurator/order/typed.ts';
+import { useStore } from '../useStore.ts';
 import { idOf, useOrdering } from './ordering.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 /** Whether what is typed is kept in the tab; and forgetting everything. */
-import { useStore } from '@nanostores/preact';
 import { KeepAndForget } from '../keeping/KeepAndForget.tsx';
+import { useStore } from '../useStore.ts';
 import { useOrdering } from './ordering.ts';
 
 export function OrderKeeping({ tell }: { readonly tell: (text: string) => void }) {

@@ -1,10 +1,10 @@
 /** The order of the basket on one page: pairs, buyer, consents, payment, review, sending. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { pageHref } from '../../catalogue/languages.ts';
 import { pairPart } from '../../configurator/order/openItems.ts';
 import { gonePairs, orderedPairs } from '../../configurator/order/orderedPairs.ts';
 import { useLater } from '../useLater.ts';
+import { useStore } from '../useStore.ts';
 import { Buyer } from './Buyer.tsx';
 import { Consents } from './Consents.tsx';
 import { OrderKeeping } from './OrderKeeping.tsx';

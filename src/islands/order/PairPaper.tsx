@@ -1,6 +1,6 @@
 /** The prescription on paper: its date, who wrote it, what it says word for word, a picture of it. */
-import { useStore } from '@nanostores/preact';
 import { ofPair } from '../../configurator/order/typed.ts';
+import { useStore } from '../useStore.ts';
 import { Attachments } from './Attachments.tsx';
 import { Labelled, OrderField } from './OrderField.tsx';
 import { useOrdering } from './ordering.ts';

@@ -1,6 +1,6 @@
 /** How the order is paid, in the shop's words, with number and total filled in. No card data is asked for. */
-import { useStore } from '@nanostores/preact';
 import { paymentOf } from '../../configurator/order/draftOf.ts';
+import { useStore } from '../useStore.ts';
 import { idOf, type Ordering, useOrdering } from './ordering.ts';
 
 export function Paying() {

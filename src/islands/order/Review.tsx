@@ -1,10 +1,10 @@
 /** The order at a glance before it leaves the page, and what it still lacks. */
-import { useStore } from '@nanostores/preact';
 import type { Answered } from '../../configurator/basket/basketStores.ts';
 import { paymentOf } from '../../configurator/order/draftOf.ts';
 import { orderedPairs } from '../../configurator/order/orderedPairs.ts';
 import { ofPair, textIn } from '../../configurator/order/typed.ts';
 import { addressLines } from '../../configurator/order/typedFaults.ts';
+import { useStore } from '../useStore.ts';
 import { dayText } from './dayText.ts';
 import { goTo, idOf, useOrdering } from './ordering.ts';
 

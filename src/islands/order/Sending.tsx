@@ -1,7 +1,7 @@
 /** The ways to send the order, what became of it, and whether the file is sealed. */
-import { useStore } from '@nanostores/preact';
 import type { Delivery } from '../../catalogue/orderTerms.ts';
 import { askFirst } from '../keeping/askFirst.tsx';
+import { useStore } from '../useStore.ts';
 import { canShare } from './device.ts';
 import { goTo, useOrdering } from './ordering.ts';
 import { PayLink } from './Paying.tsx';

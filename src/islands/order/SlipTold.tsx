@@ -1,7 +1,7 @@
 /** The slip of an order whose file has left the page: number, digest and both as a QR code, printed by itself. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
 import { loadSlip } from '../../configurator/order/orderParts.ts';
+import { useStore } from '../useStore.ts';
 import { dayText } from './dayText.ts';
 import { useOrdering } from './ordering.ts';
 

@@ -1,6 +1,6 @@
 /** A sentence that is accepted by a tick, which holds exactly the words that it stands beside. */
-import { useStore } from '@nanostores/preact';
 import { textIn } from '../../configurator/order/typed.ts';
+import { useStore } from '../useStore.ts';
 import { idOf, useOrdering } from './ordering.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
 /** What became of each file that was given. */
-import { useStore } from '@nanostores/preact';
+import { useStore } from '../useStore.ts';
 import type { Told } from './benchState.ts';
 import { useBench } from './useBench.ts';
 

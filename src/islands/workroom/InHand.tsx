@@ -1,5 +1,4 @@
 /** The work in hand: counts by step, a search, every job with where it stands, and what went wrong most. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { JOB_STATES, type JobState } from '../../catalogue/workroom.ts';
 import {
@@ -11,6 +10,7 @@ import {
   troubles,
 } from '../../workroom/inHand.ts';
 import { showNumber } from '../../workroom/job.ts';
+import { useStore } from '../useStore.ts';
 import { useBench } from './useBench.ts';
 
 export function InHand() {

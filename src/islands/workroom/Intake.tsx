@@ -1,6 +1,6 @@
 /** Where order files and private keys come in: picked, dropped, or typed. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useState } from 'preact/hooks';
+import { useStore } from '../useStore.ts';
 import { useBench } from './useBench.ts';
 
 /** A key file has a few lines. */

@@ -1,5 +1,5 @@
 /** What is kept in this browser, by choice; all of it out as one file, back in, or gone. */
-import { useStore } from '@nanostores/preact';
+import { useStore } from '../useStore.ts';
 import { Confirm } from './Confirm.tsx';
 import { saveFile } from './saveFile.ts';
 import { useBench } from './useBench.ts';

@@ -1,8 +1,8 @@
 /** One order, open: where it comes from, what is checked, where it stands, its pairs, its papers. */
-import { useStore } from '@nanostores/preact';
 import { useEffect, useRef } from 'preact/hooks';
 import { lensOrder } from '../../workroom/lensOrder.ts';
 import { lensRecordText } from '../../workroom/lensRecord.ts';
+import { useStore } from '../useStore.ts';
 import type { Draft } from './benchState.ts';
 import { Confirm } from './Confirm.tsx';
 import type { Held } from './held.ts';

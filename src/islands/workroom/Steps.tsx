@@ -1,5 +1,4 @@
 /** Where a job stands, its way so far, the next step, and beginning again with the reason kept. */
-import { useStore } from '@nanostores/preact';
 import { useState } from 'preact/hooks';
 import { JOB_STATES, type JobState } from '../../catalogue/workroom.ts';
 import {
@@ -11,6 +10,7 @@ import {
   remake,
   standing,
 } from '../../workroom/inHand.ts';
+import { useStore } from '../useStore.ts';
 import { useBench } from './useBench.ts';
 
 export function Steps({ number }: { readonly number: string }) {

@@ -1,5 +1,4 @@
 /** The order looked at again: the checklist, every difference from what the buyer saw, and what to ask. */
-
 import { callTexts, differenceTexts, heldKey } from '../../workroom/papers/checkWords.ts';
 import type { Verification } from '../../workroom/verify.ts';
 import { useBench } from './useBench.ts';

@@ -1,5 +1,5 @@
 /** The whole page: files and keys, what is kept, the work in hand, and the order that is open. */
-import { useStore } from '@nanostores/preact';
+import { useStore } from '../useStore.ts';
 import type { Bench } from './bench.ts';
 import { FileReport } from './FileReport.tsx';
 import { InHand } from './InHand.tsx';

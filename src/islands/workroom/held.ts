@@ -1,5 +1,4 @@
 /** An order that is open, as the page holds it in memory, and what the shop answers to it now. */
-
 import type { Slots } from '../../catalogue/words.ts';
 import { consentsOpen } from '../../workroom/consented.ts';
 import { type Job, jobOf, shownNumber, wearers } from '../../workroom/job.ts';
