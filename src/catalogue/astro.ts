@@ -6,6 +6,7 @@
 import { relative, resolve, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration, AstroIntegrationLogger, ViteUserConfig } from 'astro';
+import type { Catalogue } from './catalogue.ts';
 import { printFaults } from './printFaults.ts';
 import type { Reading } from './shopReading.ts';
 
@@ -29,11 +30,12 @@ type Made = { readonly address: string } | { readonly fault: string };
 
 /**
  * Pages run in the process that reads the shop, and take it from there: as part of their code it would be bundled,
- * which for a shop of thousands of frames takes hundreds of megabytes.
+ * which for a shop of thousands of frames takes hundreds of megabytes. As it was read, all languages share its figures,
+ * and so what pages work out from them.
  */
 const HANDED = 'bevelbookCatalogue';
-const handedOver = globalThis as unknown as Record<string, Buffer>;
-const CODE = `const all = JSON.parse(globalThis.${HANDED});\nexport const [catalogue, ...translations] = all;`;
+const handedOver = globalThis as unknown as Record<string, readonly Catalogue[]>;
+const CODE = `export const [catalogue, ...translations] = globalThis.${HANDED};`;
 
 /** The shop as the module needs it, made once and again after `forget`. */
 function catalogueModule(load: () => Reading) {
@@ -42,7 +44,7 @@ function catalogueModule(load: () => Reading) {
     const reading = load();
     if (!reading.ok) return { fault: printFaults(reading.faults) };
     const { catalogue, translations } = reading;
-    handedOver[HANDED] = Buffer.from(JSON.stringify([catalogue, ...translations]));
+    handedOver[HANDED] = [catalogue, ...translations];
     return { address: catalogue.shop.address };
   };
   return {
