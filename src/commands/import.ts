@@ -1,17 +1,16 @@
 /**
  * `npm run import -- frames|prices FILE.csv --mapping FILE.yaml` and `npm run import -- outline FILE --id ID`: brings
- * frames, prices or a traced outline into the content folder. All rows or none: where one thing is wrong, every fault
- * is told with its line and nothing is written. `--dry-run` shows the difference and writes nothing. Exit status 0 when
- * it is written or could be, 1 otherwise.
+ * frames, prices or a traced outline into the content folder, and asks for what the line lacks. All rows or none: where
+ * one thing is wrong, every fault is told with its line and nothing is written. `--dry-run` shows the difference and
+ * writes nothing. Exit status 0 when it is written or could be, 1 otherwise.
  */
 import { readFileSync } from 'node:fs';
-import { parseArgs } from 'node:util';
 import type { ContentFault } from '../catalogue/fault.ts';
 import { compareFaults } from '../catalogue/fault.ts';
 import { loadFolder } from '../catalogue/load.ts';
-import { nearest } from '../catalogue/nearest.ts';
 import { printFault, printFaults } from '../catalogue/printFaults.ts';
 import { knownOf, Refused } from './creating/create.ts';
+import { complete, type Line, readLine, USAGE } from './importing/commandLine.ts';
 import { readCsv } from './importing/csv.ts';
 import { diffText } from './importing/diff.ts';
 import type { Plan, Shelf } from './importing/files.ts';
@@ -19,35 +18,9 @@ import { planFrames } from './importing/frames.ts';
 import { readMapping } from './importing/mapping.ts';
 import { planOutline } from './importing/outline.ts';
 import { planPrices } from './importing/prices.ts';
+import { openTerminal } from './terminal.ts';
 import { tryChanges } from './tryChanges.ts';
 import { writeAll } from './writeAll.ts';
-
-const KINDS = ['frames', 'prices', 'outline'];
-
-const USAGE = `npm run import -- frames FILE.csv --mapping FILE.yaml   new frames, a size and a colourway a row
-npm run import -- prices FILE.csv --mapping FILE.yaml   new prices of frames and lens options, by id
-npm run import -- outline FILE --id ID                  a traced outline from a tracer's record
-  --dry-run       show what would change, and write nothing
-  --eye left      take the trace of the left lens (outline)
-  --shop FOLDER   another content folder`;
-
-function readLine() {
-  const options = {
-    mapping: { type: 'string' },
-    id: { type: 'string' },
-    eye: { type: 'string', default: 'right' },
-    shop: { type: 'string', default: 'content' },
-    'dry-run': { type: 'boolean', default: false },
-    help: { type: 'boolean', default: false },
-  } as const;
-  try {
-    return parseArgs({ options, allowPositionals: true });
-  } catch (error) {
-    throw new Refused(`${error instanceof Error ? error.message : error}\n\n${USAGE}`);
-  }
-}
-
-type Line = ReturnType<typeof readLine>['values'];
 
 function bytesOf(path: string): Uint8Array {
   try {
@@ -57,15 +30,12 @@ function bytesOf(path: string): Uint8Array {
   }
 }
 
-function planOf(kind: string, file: string, { mapping, id, eye }: Line, shelf: Shelf): Plan {
+function planOf({ kind, file = '', mapping = '', id = '', eye }: Line, shelf: Shelf): Plan {
   const bytes = bytesOf(file);
   if (kind === 'outline') {
-    if (id === undefined) throw new Refused(`--id is missing: the name of the outline.\n\n${USAGE}`);
     if (eye !== 'right' && eye !== 'left') throw new Refused(`Expected --eye right or left, found ${eye}.`);
     return planOutline(file, bytes, id, eye, shelf);
   }
-  if (mapping === undefined)
-    throw new Refused(`--mapping is missing: the file that says which column is which field.\n\n${USAGE}`);
   const read = readMapping(mapping, bytesOf(mapping));
   if (!read.ok) return read;
   const csv = readCsv(file, bytes, read.mapping);
@@ -83,15 +53,10 @@ function listFaults(faults: readonly ContentFault[]): string {
   return [...texts, `${count}. Nothing was written.`].join('\n\n');
 }
 
-function run(line: Line, positionals: readonly string[]): void {
-  const [kind = '', file, ...more] = positionals;
-  if (!KINDS.includes(kind) || file === undefined || more.length > 0) {
-    const meant = nearest(kind, KINDS);
-    throw new Refused(`${meant === null || meant === kind ? '' : `Did you mean ${meant}?\n\n`}${USAGE}`);
-  }
+function run(line: Line): void {
   const folder = loadFolder(line.shop);
   if (folder.files.length === 0) throw new Refused(printFaults(folder.faults));
-  const plan = planOf(kind, file, line, { root: line.shop, folder });
+  const plan = planOf(line, { root: line.shop, folder });
   if (!plan.ok) throw new Refused(listFaults(plan.faults));
   const { steps, note } = plan;
   const { faults } = tryChanges(folder, line.shop, steps);
@@ -107,11 +72,22 @@ function run(line: Line, positionals: readonly string[]): void {
   }
 }
 
+const opened: ReturnType<typeof openTerminal>[] = [];
+
 try {
-  const { values: line, positionals } = readLine();
+  const line = readLine();
   if (line.help) console.log(USAGE);
-  else run(line, positionals);
+  else
+    run(
+      await complete(line, () => {
+        const [terminal = openTerminal()] = opened;
+        opened[0] = terminal;
+        return terminal;
+      }),
+    );
 } catch (error) {
   console.error(error instanceof Error ? error.message : String(error));
   process.exitCode = 1;
+} finally {
+  for (const terminal of opened) terminal.close();
 }

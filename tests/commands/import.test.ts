@@ -13,9 +13,12 @@ const shop = join(folder, 'content');
 cpSync(join(root, 'content'), shop, { recursive: true });
 afterAll(() => rmSync(folder, { recursive: true, force: true }));
 
-function bring(...words: string[]) {
+const bring = (...words: string[]) => answering('', ...words);
+
+/** The command with what is typed while it runs. */
+function answering(input: string, ...words: string[]) {
   const line = ['src/commands/import.ts', ...words, '--shop', shop];
-  const run = spawnSync(process.execPath, line, { cwd: root, encoding: 'utf8' });
+  const run = spawnSync(process.execPath, line, { cwd: root, input, encoding: 'utf8' });
   return {
     status: run.status,
     out: run.stdout.replaceAll(folder, ''),
@@ -213,5 +216,13 @@ describe('npm run import', () => {
       'nowhere.csv cannot be read',
     );
     expect(bring('prices', fixture('prices.csv')).error).toContain('--mapping is missing');
+    const typed = `price\nprices\n${fixture('prices.csv')}\nno.yaml\n`;
+    const { out, error } = answering(typed, '--dry-run');
+    expect(out).toContain('Did you mean prices?');
+    expect(error).toContain('no.yaml cannot be read');
+    expect(error).toMatch(
+      /npm run import -- prices tests\/fixtures\/import\/prices\.csv --shop=\S+ --dry-run\n/,
+    );
+    expect(answering(`${typed}${fixture('prices.yaml')}\n`, '--dry-run').out).toContain('Dry run');
   });
 });

@@ -23,10 +23,12 @@ export function knownOf({ files, name }: ContentFolder, root: string): Known {
   return { folder: root, currency, content };
 }
 
+/** A word of a command as a shell reads it. */
+export const quoted = (text: string): string =>
+  /^[\w./#@-]+$/.test(text) && !text.startsWith('#') ? text : `'${text.replaceAll("'", `'\\''`)}'`;
+
 /** The command that gives all answers again, as a shell reads it. */
 function commandOf({ name }: Recipe, root: string, answers: Answers): string {
-  const quoted = (text: string) =>
-    /^[\w./#@-]+$/.test(text) && !text.startsWith('#') ? text : `'${text.replaceAll("'", `'\\''`)}'`;
   const flags = Object.entries(answers).flatMap(([flag, text]) =>
     text === '' ? [] : [`--${flag}=${quoted(text)}`],
   );
