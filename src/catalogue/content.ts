@@ -1,9 +1,11 @@
 /** The shop's content, file by file, before the files are joined: what the cross-checks look at. */
+
 import type { OutlineFamily } from '../optics/outlineFamily.ts';
 import type { Collection, Page } from './catalogue.ts';
 import type { Coating } from './coating.ts';
 import type { Design } from './design.ts';
 import type { ContentFault } from './fault.ts';
+import { type FormerNames, formerNames } from './formerNames.ts';
 import type { FrameSize, ListedFrame } from './frame.ts';
 import type { Material, StockBlanks } from './material.ts';
 import type { PriceHabits } from './priceHabits.ts';
@@ -117,6 +119,10 @@ function readParts<T extends object>({ parts }: Entry<T>): T {
   };
   return new Proxy({} as T, { get });
 }
+
+/** What frames of the content were called before. */
+export const namesOfFrames = ({ frames }: Content): FormerNames =>
+  formerNames(sound(frames).map(({ id, value }) => ({ id, formerIds: value.formerIds })));
 
 /** Entries that their schema let through. */
 export function sound<T>(entries: readonly Entry<T>[]): Sound<T>[] {

@@ -37,6 +37,7 @@ export const FAULTS = {
   'unknown-currency': 'this currency is not known',
   'unknown-time-zone': 'this time zone is not known',
   // across fields and files
+  'former-name': 'this has another name now',
   'unknown-reference': 'this names something that the shop does not have',
   'duplicate-id': 'this id is used twice',
   'taken-address': 'another page of the site has this address',

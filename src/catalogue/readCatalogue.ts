@@ -14,7 +14,7 @@ import { checkLinks } from './checks/links.ts';
 import { checkPictures } from './checks/pictures.ts';
 import { checkPrices } from './checks/prices.ts';
 import { checkPromotions } from './checks/promotions.ts';
-import { checkReferences } from './checks/references.ts';
+import { checkReferences, outdatedNames } from './checks/references.ts';
 import { checkShop } from './checks/shop.ts';
 import { checkTexts } from './checks/texts.ts';
 import { checkTranslations } from './checks/translations.ts';
@@ -87,5 +87,6 @@ export function readCatalogue(files: readonly SourceFile[], root = 'content'): R
     catalogue,
     translations: others.map((one) => one.catalogue),
     untranslated: others.map((one) => one.untranslated),
+    notes: outdatedNames(content),
   };
 }

@@ -11,5 +11,7 @@ export type Reading =
       readonly translations: readonly Catalogue[];
       /** What each of them lags behind in. */
       readonly untranslated: readonly Untranslated[];
+      /** What an owner should know and no shopper sees: names that are understood, but out of date. */
+      readonly notes: readonly ContentFault[];
     }
   | { readonly ok: false; readonly faults: readonly ContentFault[] };

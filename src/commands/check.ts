@@ -6,7 +6,7 @@
  */
 import { parseArgs } from 'node:util';
 import { loadCatalogue } from '../catalogue/load.ts';
-import { printFaults } from '../catalogue/printFaults.ts';
+import { printFault, printFaults } from '../catalogue/printFaults.ts';
 import { wordFaults } from '../quote/wordFaults.ts';
 import { staleEditorFiles } from './editorFiles.ts';
 import { printUntranslated } from './untranslated.ts';
@@ -50,6 +50,7 @@ if (wrongWords.length > 0) {
   console.error(untranslated.map(printUntranslated).join('\n\n'));
   process.exitCode = 1;
 } else if (reading.ok) {
+  for (const note of reading.notes) console.log(`${printFault(note)}\n`);
   for (const one of untranslated) if (one.texts.length > 0) console.log(`${printUntranslated(one)}\n`);
   const { shop, frames, designs, materials, tints, coatings, promotions, pages } = reading.catalogue;
   const sizes = frames.reduce((sum, frame) => sum + frame.sizes.length, 0);

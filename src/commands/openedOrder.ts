@@ -72,7 +72,7 @@ const moneyOf =
     minor === null ? 'none' : formatMoney(minor, currency, currencyDigits, language);
 
 function differencesOf(checked: Verification, money: Money): string[] {
-  const { prices, figures, findings, shownTotalMinor, nowTotalMinor } = checked;
+  const { moved, prices, figures, findings, shownTotalMinor, nowTotalMinor } = checked;
   const total =
     shownTotalMinor === nowTotalMinor
       ? []
@@ -82,6 +82,9 @@ function differencesOf(checked: Verification, money: Money): string[] {
       ({ label, shownMinor, nowMinor }) => `${label}: shown ${money(shownMinor)}, now ${money(nowMinor)}`,
     ),
     ...total,
+    ...moved.map(
+      ({ pair, from, to }) => `Pair ${pair + 1}: the frame ${from} of the order is called ${to} now.`,
+    ),
     ...figures.map(
       ({ pair, eye, figure, shown, now }) =>
         `Pair ${pair + 1}, ${eye}, ${figure}: shown ${shown ?? 'none'}, now ${now ?? 'none'}`,

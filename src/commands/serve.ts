@@ -28,7 +28,7 @@ const contentTypes: Readonly<Record<string, string>> = {
   '.xml': 'application/xml; charset=utf-8',
 };
 
-/** A server that listens: its address without a trailing slash, and how to stop it at once. */
+/** A server that listens: its address without path and slash, and how to stop it at once. */
 export interface RunningServer {
   readonly origin: string;
   readonly port: number;
@@ -54,6 +54,15 @@ async function findTarget(folder: string, pathname: string): Promise<Target> {
   }
   if (!found?.isFile() || pathname.endsWith('/')) return { kind: 'none' };
   return { kind: 'file', path, size: found.size, changedMs: found.mtimeMs };
+}
+
+/** The same on a host where the folder lies below the path `base`, to which the host's root leads. */
+async function findBelow(base: string, folder: string, pathname: string): Promise<Target> {
+  if (base === '') return findTarget(folder, pathname);
+  if (pathname === '/' || pathname === base) return { kind: 'redirect', to: `${base}/` };
+  if (!pathname.startsWith(`${base}/`)) return { kind: 'none' };
+  const target = await findTarget(folder, pathname.slice(base.length));
+  return target.kind === 'redirect' ? { ...target, to: `${base}${target.to}` } : target;
 }
 
 async function sendNotFound(folder: string, request: IncomingMessage, response: ServerResponse) {
@@ -87,7 +96,7 @@ async function sendFile(file: Target & { kind: 'file' }, request: IncomingMessag
   else await pipeline(createReadStream(file.path), response);
 }
 
-async function answer(folder: string, request: IncomingMessage, response: ServerResponse) {
+async function answer(folder: string, base: string, request: IncomingMessage, response: ServerResponse) {
   response.setHeader('x-content-type-options', 'nosniff');
   if (request.method !== 'GET' && request.method !== 'HEAD') {
     response.writeHead(405, { allow: 'GET, HEAD' }).end();
@@ -101,7 +110,7 @@ async function answer(folder: string, request: IncomingMessage, response: Server
     response.writeHead(400, { 'content-type': 'text/plain; charset=utf-8' }).end('Malformed address\n');
     return;
   }
-  const target = await findTarget(folder, pathname);
+  const target = await findBelow(base, folder, pathname);
   if (target.kind === 'file') await sendFile(target, request, response);
   else if (target.kind === 'none') await sendNotFound(folder, request, response);
   else {
@@ -123,16 +132,16 @@ function listen(server: Server, host: string, port: number): Promise<void> {
 
 /**
  * Serves `folder` on `host`, at `port` or, where that is taken, one of the next 20; port 0 is any free one.
- * `onTaken` hears each port that was taken. Rejects when none of them is free or the host cannot be bound.
+ * `base` is a path such as `/shop` below which it lies. `onTaken` hears each port that was taken. Rejects when none of them is free or the host cannot be bound.
  */
 export async function serveFolder(
   folder: string,
-  { host = '127.0.0.1', port = 0, onTaken = (_port: number) => {} } = {},
+  { host = '127.0.0.1', port = 0, base = '', onTaken = (_port: number) => {} } = {},
 ): Promise<RunningServer> {
   const root = resolve(folder);
   const server = createServer((request, response) => {
     // A visitor who leaves in the middle of a file is no fault; a file that vanished ends the connection.
-    answer(root, request, response).catch(() => response.destroy());
+    answer(root, base, request, response).catch(() => response.destroy());
   });
   for (let tried = 0; ; tried += 1) {
     try {

@@ -10,6 +10,7 @@ import {
   type PriceDifference,
   priceDifferences,
 } from './differences.ts';
+import type { MovedFrame } from './formerFrames.ts';
 import type { OpenedJob } from './openJob.ts';
 
 /** What has to be looked at, as keys of the words `workroom.verify`. */
@@ -39,6 +40,8 @@ export interface CallBack {
 }
 
 export interface Verification {
+  /** Frames that the order names as they were called before. */
+  readonly moved: readonly MovedFrame[];
   readonly prices: readonly PriceDifference[];
   readonly shownTotalMinor: number;
   /** Null where there is no price any more. */
@@ -65,6 +68,7 @@ export function verify(opened: OpenedJob): Verification {
   });
   const samePrice = prices.length === 0 && now?.price.total === shown.price.total;
   return {
+    moved: opened.moved,
     prices,
     shownTotalMinor: shown.price.total,
     nowTotalMinor: now?.price.total ?? null,

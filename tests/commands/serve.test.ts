@@ -63,6 +63,21 @@ describe('serveFolder', () => {
     expect(answer).toMatchObject({ status: 301, headers: { location: '/frames/?from=home' } });
   });
 
+  it('serves below a path as a host does, to which its root leads', async () => {
+    const below = await serveFolder(join(parent, 'site'), { base: '/some/shop' });
+    const get = (path: string) => fetch(`${below.origin}${path}`, { redirect: 'manual' });
+    const page = await get('/some/shop/frames/');
+    expect([page.status, await page.text()]).toEqual([200, '<h1>Frames</h1>']);
+    expect([(await get('/frames/')).status, (await get('/some/shopping/')).status]).toEqual([404, 404]);
+    const ways = ['/', '/some/shop', '/some/shop/frames?x=1'];
+    expect(await Promise.all(ways.map(async (way) => (await get(way)).headers.get('location')))).toEqual([
+      '/some/shop/',
+      '/some/shop/',
+      '/some/shop/frames/?x=1',
+    ]);
+    await below.close();
+  });
+
   it('never redirects to another site', async () => {
     const answer = await ask('//frames');
     expect(answer.headers['location'] ?? '/').toMatch(/^\/(?!\/)/);

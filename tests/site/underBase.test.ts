@@ -30,6 +30,8 @@ function build(out: string): void {
   const options = ['--shop', join(folder, 'content'), '--out', out, '--base', BASE, '--date', '2026-11-25'];
   const run = spawnSync(process.execPath, ['src/commands/astro.ts', 'build', ...options], {
     encoding: 'utf8',
+    // A site built under the name of a test has no worker for the workroom's page.
+    env: { ...process.env, NODE_ENV: 'production' },
   });
   if (run.status !== 0) throw new Error(run.stdout + run.stderr);
 }
@@ -131,6 +133,28 @@ describe('a shop below a path of its host', () => {
     expect(hrefs.filter((href) => href.startsWith('/') && !href.startsWith(BASE))).toEqual([]);
     await page.close();
     expect(faults).toEqual([]);
+  });
+});
+
+describe("the workroom's page below a path", () => {
+  it('is kept for a place without a network, by a worker that answers for itself alone', async () => {
+    const context = await browser.newContext();
+    const page = await context.newPage();
+    await page.goto(`${server.origin}${BASE}workroom/`);
+    await page.locator('#workroom-offline').waitFor();
+    await context.setOffline(true);
+    await page.reload();
+    await page.getByRole('heading', { name: 'Order files' }).waitFor();
+    const known = await page.evaluate(async () => {
+      const scopes = (await navigator.serviceWorker.getRegistrations()).map(({ scope }) => scope);
+      const stores = await Promise.all((await caches.keys()).map((name) => caches.open(name)));
+      const kept = (await Promise.all(stores.map((store) => store.keys()))).flat();
+      return { scopes, kept: kept.map(({ url }) => url) };
+    });
+    expect(known.scopes).toEqual([`${server.origin}${BASE}workroom/`]);
+    expect(known.kept.length).toBeGreaterThan(3);
+    expect(known.kept.filter((url) => !url.startsWith(`${server.origin}${BASE}`))).toEqual([]);
+    await context.close();
   });
 });
 

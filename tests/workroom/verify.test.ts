@@ -132,6 +132,22 @@ describe('what has to be asked', () => {
     expect(found.calls[0]?.message).toMatch(/^pairs\.0\.frame: /);
   });
 
+  it('is nothing about a frame that is called otherwise now, which is told', () => {
+    const job = jobOfPairs('single', 'plano');
+    const renamed = {
+      ...shop,
+      frames: shop.frames.map((frame) =>
+        frame.id === 'sanderling' ? { ...frame, id: 'strand', formerIds: ['sanderling'] } : frame,
+      ),
+    };
+    for (const language of ['en', 'fr-CA']) {
+      const request = { ...job.order.request, language };
+      const found = verify(openJob(changed(job, { request }), renamed));
+      expect(found.moved).toEqual([{ pair: 0, from: 'sanderling', to: 'strand' }]);
+      expect([found.calls, found.prices, found.figures, found.findings]).toEqual([[], [], [], []]);
+    }
+  });
+
   it('is a stop that holds for the day of the order', () => {
     const old = { ...PAIRS.single, prescription: { ...PAIRS.single.prescription, issued: '2020-01-01' } };
     const found = verified(jobWith([old]));

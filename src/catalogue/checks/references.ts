@@ -1,5 +1,5 @@
 /** Every id that names another entry must name one that is there. Works on plain values, so that a file with other faults is looked at too. */
-import type { Check, Content } from '../content.ts';
+import { type Check, type Content, namesOfFrames } from '../content.ts';
 import type { ContentFault, FieldPath } from '../fault.ts';
 import { MOUNTINGS } from '../frame.ts';
 import { listNames, nearest } from '../nearest.ts';
@@ -94,9 +94,30 @@ function* matches(
   }
 }
 
+/** Where the former id of a frame is understood. */
+const FOLLOWED = 'scope.frames.*';
+
+/** Former ids of frames that promotions name: each is understood, and told. */
+export function outdatedNames(content: Content): ContentFault[] {
+  const former = namesOfFrames(content);
+  return content.promotions.flatMap(({ origin }) =>
+    [...matches(origin.raw, FOLLOWED.split('.'))].flatMap(([path, id]) => {
+      const now = former.get(String(id));
+      if (now === undefined) return [];
+      return faultAt(origin, path, {
+        code: 'former-name',
+        expected: `"${now}", which the frame is called now`,
+        received: `"${id}"`,
+        hint: `Nothing has to be done. Write ${now} when you next change the file.`,
+      });
+    }),
+  );
+}
+
 /** Unknown ids in all files. */
 export const checkReferences: Check = (content) => {
   const known = knownIds(content);
+  const former = namesOfFrames(content);
   const faults: ContentFault[] = [];
   for (const [kind, references] of Object.entries(REFERENCES)) {
     for (const { origin } of content[kind as keyof typeof REFERENCES]) {
@@ -104,7 +125,10 @@ export const checkReferences: Check = (content) => {
         const ids = known[space];
         if (ids === null) continue;
         for (const [path, id] of matches(origin.raw, pattern.split('.'))) {
-          if (typeof id === 'string' && !ids.has(id)) faults.push(unknown(origin, path, id, space, ids));
+          if (typeof id !== 'string' || ids.has(id)) continue;
+          const now = space === 'frame' ? former.get(id) : undefined;
+          if (now === undefined || pattern !== FOLLOWED)
+            faults.push(unknown(origin, path, id, space, ids, now));
         }
       }
     }
@@ -112,12 +136,24 @@ export const checkReferences: Check = (content) => {
   return faults;
 };
 
-function unknown(origin: Origin, path: FieldPath, id: string, space: Space, ids: ReadonlySet<string>) {
-  const meant = nearest(id, ids);
+function unknown(
+  origin: Origin,
+  path: FieldPath,
+  id: string,
+  space: Space,
+  ids: ReadonlySet<string>,
+  now: string | undefined,
+) {
+  const meant = now ?? nearest(id, ids);
   return faultAt(origin, path, {
     code: 'unknown-reference',
     expected: `the id of ${space === 'outline' ? 'an' : 'a'} ${space}: ${listNames([...ids].sort())}`,
     received: `"${id}"`,
-    hint: meant === null ? `Use one of these, or add the ${space}.` : `Did you mean "${meant}"?`,
+    hint:
+      now !== undefined
+        ? `It is called ${now} now: write that.`
+        : meant === null
+          ? `Use one of these, or add the ${space}.`
+          : `Did you mean "${meant}"?`,
   });
 }

@@ -1,7 +1,7 @@
 /** The nouns of the shop from what its files say: lists that say `all` are filled in, text becomes HTML. */
 import type { Coating } from '../coating.ts';
 import type { Content } from '../content.ts';
-import { type Ids, sound } from '../content.ts';
+import { type Ids, namesOfFrames, sound } from '../content.ts';
 import type { Design } from '../design.ts';
 import type { FrameOutline, FrameSize, ListedFrame } from '../frame.ts';
 import type { Material } from '../material.ts';
@@ -68,7 +68,13 @@ export function resolveOptions(content: Content) {
 
 /** The promotions in the order in which they are tried. */
 export function resolvePromotions(content: Content): Promotion[] {
-  return inOrder(sound(content.promotions), ({ title }) => title);
+  const former = namesOfFrames(content);
+  return inOrder(sound(content.promotions), ({ title }) => title).map((promotion) => {
+    const { frames } = promotion.scope;
+    if (frames === null) return promotion;
+    const now = [...new Set(frames.map((id) => former.get(id) ?? id))];
+    return { ...promotion, scope: { ...promotion.scope, frames: now } };
+  });
 }
 
 /** The frames by model, with their outlines. */

@@ -1,5 +1,6 @@
 /** `npm run new -- frame` */
 import { BRIDGES, MOUNTINGS } from '../../catalogue/frame.ts';
+import { BOX_AS_BEGUN, HOLES_AS_BEGUN, MASS_AS_BEGUN_G, rimAsBegun } from '../../catalogue/frameAsBegun.ts';
 import { slug } from '../../catalogue/reading/folders.ts';
 import { valueAt } from '../../catalogue/schema/parse.ts';
 import { OUTLINE_FAMILIES } from '../../optics/outlineFamily.ts';
@@ -12,11 +13,6 @@ export function collectionIds({ content }: Known): string[] {
   const list = valueAt(content.shop?.origin.raw, ['collections']);
   return Array.isArray(list) ? list.map((item) => String(valueAt(item, ['id']))) : [];
 }
-
-const HOLES = [
-  { side: 'nasal', insetMm: 4, aboveCentreMm: 3, diameterMm: 1.4 },
-  { side: 'temporal', insetMm: 4, aboveCentreMm: 3, diameterMm: 1.4 },
-];
 
 const size = (field: string) => ['sizes', 0, field];
 
@@ -45,7 +41,12 @@ export const frameRecipe = fileRecipe({
     },
     { name: 'temple', asks: 'Length of the temple in mm', field: size('temple'), suggest: () => '145' },
     { name: 'bridge', asks: 'Bridge', choices: () => BRIDGES, suggest: () => 'saddle' },
-    { name: 'mass', asks: 'Mass without lenses in g', field: ['massG'], suggest: () => '20' },
+    {
+      name: 'mass',
+      asks: 'Mass without lenses in g',
+      field: ['massG'],
+      suggest: () => String(MASS_AS_BEGUN_G),
+    },
     { name: 'colourway', asks: 'Name of the first colourway', field: ['colourways', 0, 'name'] },
     {
       name: 'colour',
@@ -57,7 +58,7 @@ export const frameRecipe = fileRecipe({
       name: 'box',
       asks: 'What is in the box, with commas',
       field: ['inTheBox'],
-      suggest: () => 'Case, Cloth',
+      suggest: () => BOX_AS_BEGUN.join(', '),
     },
   ],
   value: (answers, { currency }) => ({
@@ -68,11 +69,8 @@ export const frameRecipe = fileRecipe({
     material: answers['material'],
     wearer: 'adult',
     sun: false,
-    mounting: answers['mounting'] === 'drilled' ? { drilled: HOLES } : answers['mounting'],
-    rimDepthMm: answers['mounting'] === 'full' ? 3 : 0,
-    rimCoverMm: answers['mounting'] === 'full' ? 0.5 : 0,
-    faceFormDeg: 5,
-    frameCurveD: 4,
+    mounting: answers['mounting'] === 'drilled' ? { drilled: HOLES_AS_BEGUN } : answers['mounting'],
+    ...rimAsBegun(answers['mounting'] ?? ''),
     massG: numeric(answers['mass']),
     comesFitted: 'Clear demonstration lenses, which are not for wearing',
     inTheBox: named(answers['box']),

@@ -7,9 +7,10 @@ import type { Say } from './parts.ts';
 export const heldKey = (holds: boolean | null): 'notHere' | 'holds' | 'open' =>
   holds === null ? 'notHere' : holds ? 'holds' : 'open';
 
-/** Findings and figures that differ, a sentence each. */
-export function differenceTexts(t: Say, { findings, figures }: Verification): string[] {
+/** Frames with another name, findings and figures that differ, a sentence each. */
+export function differenceTexts(t: Say, { moved, findings, figures }: Verification): string[] {
   return [
+    ...moved.map(({ pair, from, to }) => t('verify.moved', { pair: pair + 1, from, to })),
     ...findings.map(
       ({ pair, level, message, change }) =>
         `${t(`verify.${change}`)} ${t('verify.ofPair', { pair: pair + 1, level: t(`level.${level}`) })} ${message}`,

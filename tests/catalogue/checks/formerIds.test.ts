@@ -1,10 +1,30 @@
 import { describe, expect, it } from 'vitest';
+import { printFaults } from '../../../src/catalogue/printFaults.ts';
 import { readCatalogue } from '../../../src/catalogue/readCatalogue.ts';
 import { file, printed, shopEdited, textOf } from '../faultyShop.ts';
 
 const withFields = (...lines: string[]) =>
   shopEdited('frames/dunlin.md', 'notOffered:', [...lines, 'notOffered:'].join('\n'));
 const first = (files: ReturnType<typeof withFields>) => printed(files).match(/expected: .*\n.*\n.*/)?.[0];
+
+describe('a promotion', () => {
+  it('may name a frame as it was called, and the owner is told', () => {
+    const autumn = textOf('promotions/autumn.md').replace(
+      /scope:.*/,
+      'scope: { frames: [old-dunlin, tern] }',
+    );
+    const reading = readCatalogue([
+      ...withFields('formerIds: [old-dunlin]').filter(({ path }) => !path.endsWith('autumn.md')),
+      file('promotions/autumn.md', autumn),
+    ]);
+    if (!reading.ok) throw new Error(printFaults(reading.faults));
+    const promotion = reading.catalogue.promotions.find(({ id }) => id === 'autumn');
+    expect(promotion?.scope.frames).toEqual(['dunlin', 'tern']);
+    expect(reading.notes.map(({ file, received }) => [file, received])).toEqual([
+      ['content/promotions/autumn.md', '"old-dunlin"'],
+    ]);
+  });
+});
 
 describe('a former id', () => {
   it('is kept with its frame, with the days that the frame tells', () => {
