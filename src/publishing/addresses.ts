@@ -1,23 +1,21 @@
 /** Addresses of what the shop publishes for other programs. */
 import type { Frame } from '../catalogue/frame.ts';
-import { shopWords } from '../components/shopWords.ts';
+import { type ShopWords, shopWords } from '../components/shopWords.ts';
 
-// Feeds speak the shop's first language.
-const { catalogue, t } = shopWords({});
-const { shop } = catalogue;
+const { shop } = shopWords({}).catalogue;
 
 /** The whole address of a path of the site. */
 export const absolute = (path: string): string => `${shop.address}${path}`;
 
-/** Feeds that every page names. */
-export const feeds: readonly { readonly path: string; readonly type: string; readonly title: string }[] = [
+/** Feeds that every page of a language names. */
+export const feedsOf = ({ href, t }: ShopWords) => [
   {
-    path: '/feeds/new-frames.xml',
+    path: href('/feeds/new-frames.xml'),
     type: 'application/rss+xml',
     title: t('feed.new.title', { shop: shop.name }),
   },
   {
-    path: '/feeds/frames.json',
+    path: href('/feeds/frames.json'),
     type: 'application/feed+json',
     title: t('feed.products.title', { shop: shop.name }),
   },

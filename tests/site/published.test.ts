@@ -157,3 +157,23 @@ describe('the feed of all frames', () => {
     expect(ids.toSorted()).toEqual(frames.map(({ id }) => id).toSorted());
   });
 });
+
+describe('in a second language', () => {
+  it('are feeds of their own, whose links stay in it, named by its pages alone', () => {
+    const feed = JSON.parse(read('fr/feeds/frames.json'));
+    expect([feed.language, feed.items.length]).toEqual(['fr-CA', frames.length]);
+    const urls = [feed.home_page_url, feed.feed_url, ...feed.items.map(({ url }: { url: string }) => url)];
+    expect(urls.filter((url) => !url.startsWith(`${shop.address}/fr/`))).toEqual([]);
+    const rss = read('fr/feeds/new-frames.xml');
+    expect(rss).toContain('<language>fr-CA</language>');
+    expect(matchAll(rss, /<link>([^<]*)/g).filter((url) => !url.startsWith(`${shop.address}/fr/`))).toEqual(
+      [],
+    );
+    expect(read('fr/index.html')).toContain('href="/fr/feeds/new-frames.xml"');
+    expect(read('fr/index.html')).not.toContain('href="/feeds/');
+  });
+
+  it('is the help where there is no page, with a way home', () => {
+    expect(read('404.html')).toMatch(/<section[^>]* lang="fr-CA"[^>]*>.*?<a href="\/fr\/"/s);
+  });
+});
