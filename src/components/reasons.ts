@@ -17,7 +17,7 @@ export function reasonsOf(rules: readonly Rule[], words: Words): readonly Reason
     const own = `rule.${id}.`;
     const sentences = Object.entries(words)
       .filter(([key]) => key.startsWith(own) && ![`${own}title`, `${own}why`].includes(key))
-      .map(([, text]) => capital(text.replace(/^\{eye\}: /, '').replaceAll(/\{\w+\}/g, '…')));
+      .map(([, text]) => capital(text.replace(/^\{eye\}\s?: /, '').replaceAll(/\{\w+\}/g, '…')));
     return { id, clearedBy, title: words[`${own}title`] ?? id, why: words[`${own}why`] ?? '', sentences };
   });
 }

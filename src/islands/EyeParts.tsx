@@ -80,7 +80,7 @@ export function BalanceTick({ eye }: OfEye) {
         onChange={({ currentTarget }) => enter(name, currentTarget.checked ? 'yes' : '')}
       />
       <label for={id}>
-        <span class="ws-unseen">{t(eye)}: </span>
+        <span class="ws-unseen">{t(eye) + t('colon')}</span>
         {t('prescription.balance')}
       </label>
     </div>
@@ -104,7 +104,7 @@ function BaseField({
   return (
     <div class="ws-field">
       <label for={id}>
-        <span class="ws-unseen">{of}: </span>
+        <span class="ws-unseen">{of + t('colon')}</span>
         {label}
       </label>
       <select

@@ -19,14 +19,14 @@ interface Props {
 }
 
 export function Field({ name, label, of, unit, digits = false, type = 'text', mark }: Props) {
-  const { enter, leave } = useEntryStores();
+  const { t, enter, leave } = useEntryStores();
   const value = useEntry(name);
   const fault = useFault(name);
   const id = idOf(name);
   return (
     <div class="ws-field">
       <label for={id}>
-        {of && <span class="ws-unseen">{of}: </span>}
+        {of && <span class="ws-unseen">{of + t('colon')}</span>}
         {label}
         {unit && <span class="ws-unit">, {unit}</span>}
         {mark && <span class="ws-needed"> {mark}</span>}
@@ -59,7 +59,7 @@ export function Message({ name, label }: { readonly name: Name; readonly label?:
   const read = readAs(useStore(entries, { keys: [name] }), name);
   return (
     <p id={`${idOf(name)}-told`} class={fault ? 'ws-told ws-fault' : 'ws-told'}>
-      {(fault || read) && label && <span class="ws-told-field">{label}: </span>}
+      {(fault || read) && label && <span class="ws-told-field">{label + t('colon')}</span>}
       {fault
         ? t('fault.expected', { message: fault.message, expected: fault.expected })
         : read && t(`read.${read}`)}

@@ -87,7 +87,7 @@ function FieldLink({ field, bare = false }: { readonly field: Field; readonly ba
       <a href={`#${id}`} onClick={go}>
         {fieldName(t, field)}
       </a>
-      {!bare && ': '}
+      {!bare && t('colon')}
     </>
   );
 }

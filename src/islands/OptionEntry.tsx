@@ -102,7 +102,7 @@ function useStates(): (row: OptionRow) => string | null {
     const lights = tradeOff?.lightPercents ?? [];
     if (states.length === 0 || lights.length !== states.length) return null;
     return t('trade.states', {
-      states: states.map((name, i) => `${name} ${percent(lights[i] ?? 0)}`).join('; '),
+      states: states.map((name, i) => `${name} ${percent(lights[i] ?? 0)}`).join(t('semicolon')),
     });
   };
 }

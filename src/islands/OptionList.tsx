@@ -74,8 +74,8 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
         <p class="ws-note ws-extra">
           {t('trade.alike', {
             figures: alike
-              .map(({ key, values }) => `${t(`trade.${key}`)} ${figure(key, values)} ${unit(key)}`)
-              .join('; '),
+              .map(({ key, values }) => `${t(`trade.${key}`)} ${figure(key, values)}\u00a0${unit(key)}`)
+              .join(t('semicolon')),
           })}
         </p>
       )}

@@ -93,7 +93,8 @@ export function TermsFields({ shop, codes }: Props) {
       <div id={`${idOf('codes')}-told`}>
         {codes.map(({ code, used, message }) => (
           <p class="ws-told" key={code}>
-            <strong>{code}</strong> {used ? t('ticket.codeUsed') : t('ticket.codeNotUsed')}: {message}
+            <strong>{code}</strong>{' '}
+            {t(used ? 'ticket.codeUsed' : 'ticket.codeNotUsed') + t('colon') + message}
           </p>
         ))}
       </div>

@@ -55,7 +55,7 @@ function againstIndex(words: Words, present: Situation, other: Situation): strin
   ];
   if (parts.length === 0) return null;
   return say(words, `worksheet.trade.against.${denser > 0 ? 'thicker' : 'thinner'}`, {
-    parts: parts.join('; '),
+    parts: parts.join(say(words, 'worksheet.semicolon')),
   });
 }
 

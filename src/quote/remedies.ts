@@ -134,7 +134,7 @@ function worded(
   const still = refusals(outcomes).map((rule) => say(words, `rule.${rule}.title`));
   const text =
     still.length > 0
-      ? say(words, 'remedy.partly', { name, reasons: still.join('; ') })
+      ? say(words, 'remedy.partly', { name, reasons: still.join(say(words, 'worksheet.semicolon')) })
       : say(words, `remedy.${change.kind}${change.kind === 'blank' ? `-${change.value}` : ''}`, { name });
   const [fromMm, toMm] = [thickestMm(before), thickestMm(situation)];
   const figures =

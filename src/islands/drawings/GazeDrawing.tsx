@@ -90,8 +90,8 @@ function GazeEye(props: {
       </title>
       <desc id={`${uid}-s`}>
         {directions
-          .map((one) => `${tell.place(eye, one.directionDeg)}: ${tell.deg(one.angleDeg, 1)}`)
-          .join('; ')}
+          .map((one) => tell.place(eye, one.directionDeg) + tell.colon + tell.deg(one.angleDeg, 1))
+          .join(tell.semicolon)}
       </desc>
       <path class="dw-grid" d={RINGS.map((r) => circlePath(0, 0, r)).join('') + cross(0, 0, largestDeg)} />
       <circle class="dw-gaze-rim" r={largestDeg} />

@@ -38,13 +38,13 @@ export function LightDrawing({ view, tell, uid }: Props) {
 }
 
 /** What a state is called, with the light it lets through and its category: a chip of its colour before it. */
-function sentence({ name, percents, category }: LightState, { d, percent }: Tell): string {
+function sentence({ name, percents, category }: LightState, { d, percent, semicolon }: Tell): string {
   const light = percents.map((one) => percent(one, 1)).join(d('light.to'));
   return [
     name === '' ? d('light.none') : name,
     d('light.through', { percent: light }),
     category === null ? d('light.darker') : d('light.category', { category }),
-  ].join('; ');
+  ].join(semicolon);
 }
 
 function State(props: {

@@ -67,7 +67,7 @@ function rows(view: SectionView, compared: string | null, tell: Tell): readonly 
     rowOf(d('section.mass'), view, ({ massG }) => tell.gram(massG)),
   ];
   if (compared === null) return first;
-  const other = (key: string) => `${compared}: ${d(`section.${key}`)}`;
+  const other = (key: string) => compared + tell.colon + d(`section.${key}`);
   return [
     ...first,
     rowOf(other('centre'), view, (eye) => eye.compared && mm(eye.compared.centreMm)),

@@ -12,6 +12,10 @@ export interface Tell {
   readonly d: Words;
   readonly eye: (eye: Eye) => string;
   readonly letter: (eye: Eye) => string;
+  /** Between a name and what is told of it. */
+  readonly colon: string;
+  /** Between things told one after another. */
+  readonly semicolon: string;
   /** A bare number with so many decimals; a true minus. */
   readonly number: (value: number, digits?: number) => string;
   /** Millimetres, to 0.01 unless told otherwise. */
@@ -43,6 +47,8 @@ export function teller(t: Words, language: string): Tell {
     d: (key, slots) => t(`drawing.${key}`, slots),
     eye: (eye) => t(eye),
     letter: (eye) => t(`${eye}Letter`),
+    colon: t('colon'),
+    semicolon: t('semicolon'),
     number,
     mm: (value, digits = 2) => `${number(value, digits)}${unit('mm')}`,
     deg: (value, digits = 0) => `${number(value, digits)}${t('unit.degree')}`,

@@ -56,20 +56,22 @@ export function PasteReport({ text, pasted, replaced }: Props) {
         <p class="ws-told ws-fault">{t('entry.paste.contact')}</p>
       ) : (
         <p>
-          {read.length === 0 ? t('entry.paste.nothing') : t('entry.paste.done', { what: read.join('; ') })}
+          {read.length === 0
+            ? t('entry.paste.nothing')
+            : t('entry.paste.done', { what: read.join(t('semicolon')) })}
         </p>
       )}
       {over.length > 0 && (
         <p>
           {t('entry.paste.replaced', {
-            what: over.map(told).join('; '),
+            what: over.map(told).join(t('semicolon')),
           })}
         </p>
       )}
       {removed.length > 0 && (
         <p>
           {t('entry.paste.removed', {
-            what: removed.map(told).join('; '),
+            what: removed.map(told).join(t('semicolon')),
           })}
         </p>
       )}

@@ -55,8 +55,8 @@ export function StandingTold({ telling, standing: { faults, needs, findings }, b
       {told.map(({ rule, level, message }) => (
         <li key={`${rule} ${message}`} class={`ws-finding ws-${level}`}>
           <span class="ws-finding-title">
-            <Sign kind={LEVELS[level]} /> {say(`compare.${level}`)}:
-          </span>{' '}
+            <Sign kind={LEVELS[level]} /> {say(`compare.${level}`) + t('colon')}
+          </span>
           {brief && level === 'note' ? say(`rule.${rule}.title`) : message}
         </li>
       ))}

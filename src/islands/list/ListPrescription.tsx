@@ -35,7 +35,7 @@ export function ListPrescription() {
       <Rarer />
       {needs.length > 0 && (
         <p class="fl-needs">
-          {told('needs.head')} {needs.map((need) => told(`needs.${need}`)).join('; ')}.
+          {told('needs.head')} {needs.map((need) => told(`needs.${need}`)).join(t('semicolon'))}.
         </p>
       )}
       <p class="ws-note">{told('basis', { destination: shop.destination })}</p>

@@ -33,7 +33,7 @@ export function AsRead({ request: { prescription, fit } }: { readonly request: P
           </table>
           {typeof prescription.vertexDistance === 'number' && (
             <p>
-              {o('vertexTested')}: {mmOf(ordering)(prescription.vertexDistance)}
+              {o('vertexTested') + ordering.telling.t('colon') + mmOf(ordering)(prescription.vertexDistance)}
             </p>
           )}
           <p class="ws-note">{o('compare')}</p>
@@ -87,7 +87,7 @@ function prismText({ o, telling: { figures } }: Ordering, { amount, base }: Pris
 const mmOf =
   ({ telling: { figures, t } }: Ordering) =>
   (value: number) =>
-    `${figures.fixed(value, 1)} ${t('unit.mm')}`;
+    `${figures.fixed(value, 1)}\u00a0${t('unit.mm')}`;
 
 function measures(ordering: Ordering, fit: FitRequest) {
   const { o } = ordering;
