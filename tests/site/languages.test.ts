@@ -44,6 +44,24 @@ describe('the languages of the pages', () => {
   });
 });
 
+it('has French words whose signs and units never stand alone on a line', () => {
+  const texts = ['content/words/fr-CA', 'content/translations/fr-CA'].flatMap((folder) =>
+    readdirSync(folder, { recursive: true, encoding: 'utf8' })
+      .filter((name) => /\.(?:yaml|md)$/.test(name))
+      .map((name) => ({ name, lines: readFileSync(`${folder}/${name}`, 'utf8').split('\n') })),
+  );
+  // A no-break space, not a space and not nothing, stands beside : and « » (OQLF, Banque de dépannage linguistique),
+  // and before a unit; before ; and ? it is the shop's own habit.
+  const loose = /\u0020(?:[;?!»%]|: )|\S[;?!](?=[\s"]|$)|[^\u00a0]»|«[^\u00a0]|[\d}]\u0020(?:mm|D|g|Δ)\b/;
+  const found = texts.flatMap(({ name, lines }) =>
+    lines
+      .filter((line) => loose.test(line.replace(/^\s*#.*/, '').replaceAll(/\u00a0[;?!]/g, '')))
+      .map((line) => `${name}: ${line.trim()}`),
+  );
+  expect(texts.length).toBeGreaterThan(20);
+  expect(found).toEqual([]);
+});
+
 it('judges and prices a pair in French, and the switch keeps page and fragment', async () => {
   const page = await browser.newPage({ viewport: { width: 1280, height: 900 } });
   const sheet = worksheetOn(page, server.origin);
@@ -63,6 +81,7 @@ it('judges and prices a pair in French, and the switch keeps page and fragment',
   expect(ticket).toMatch(/\d,\d\s?mm/);
   expect(ticket).toMatch(/\d,\d{2}\s\$\sUS/);
   expect(ticket).not.toMatch(/\d\.\d+\s?(?:mm|g|D)\b/);
+  expect(await page.locator('#worksheet-root').textContent()).not.toMatch(/\S:\s/);
   expect(sheet.faults).toEqual([]);
   expect(await findAccessibilityFaults(page)).toEqual([]);
 
