@@ -5,11 +5,12 @@
  * Another folder may be named: `npm run check -- --shop FOLDER`, or the folder alone.
  */
 import { parseArgs } from 'node:util';
-import { loadCatalogue } from '../catalogue/load.ts';
+import { loadFolder, readFolder } from '../catalogue/load.ts';
 import { printFault, printFaults } from '../catalogue/printFaults.ts';
 import { wordFaults } from '../quote/wordFaults.ts';
 import { staleEditorFiles } from './editorFiles.ts';
 import { printUntranslated } from './untranslated.ts';
+import { placeWordFaults } from './wordPlaces.ts';
 
 function count(number: number, one: string, many = `${one}s`): string {
   return `${number} ${number === 1 ? one : many}`;
@@ -37,14 +38,15 @@ function folderToCheck(): string {
 }
 
 const folder = folderToCheck();
-const reading = loadCatalogue(folder);
+const read = loadFolder(folder);
+const reading = readFolder(read);
+const language = reading.ok ? reading.catalogue.shop.language : '';
 const wrongWords = reading.ok ? wordFaults(reading.catalogue.words) : [];
 const untranslated = reading.ok ? reading.untranslated : [];
 const lacking = untranslated.filter(({ missingWords, words }) => missingWords.length + words.length > 0);
 
 if (wrongWords.length > 0) {
-  for (const { key, message, expected } of wrongWords)
-    console.error(`${folder}/words: ${key}: ${message}\n  expected: ${expected}\n`);
+  console.error(printFaults(placeWordFaults(read, language, wrongWords)));
   process.exitCode = 1;
 } else if (reading.ok && lacking.length > 0) {
   console.error(untranslated.map(printUntranslated).join('\n\n'));

@@ -20,7 +20,8 @@ function currencyFault(code: unknown): FaultDetail | null {
 }
 
 function zoneFault(zone: string): FaultDetail | null {
-  const isName = /^[A-Za-z]/.test(zone);
+  // The short names that Intl knows besides, such as EST, stand still when clocks are changed.
+  const isName = /^[A-Za-z]+(?:[/_+-]?\w+)*\/[\w+/-]+$|^UTC$/.test(zone);
   try {
     if (isName) new Intl.DateTimeFormat('en', { timeZone: zone });
     if (isName) return null;
@@ -32,7 +33,10 @@ function zoneFault(zone: string): FaultDetail | null {
     code: 'unknown-time-zone',
     expected: 'an IANA time zone, such as America/New_York',
     received: `"${zone}"`,
-    hint: meant === null ? 'Write continent and city.' : `Did you mean ${meant}?`,
+    hint:
+      meant === null
+        ? 'Write continent and city; short names do not follow the change of the clocks.'
+        : `Did you mean ${meant}?`,
   };
 }
 

@@ -35,9 +35,13 @@ function languageFaults({ shop, pages }: Content): ContentFault[] {
 function homeless(content: Content): ContentFault[] {
   const { root, shop, translations } = content;
   const languages = shop?.value?.otherLanguages;
+  const told = new Set<string>();
   return translations.flatMap(({ language, of, entry }) => {
     const { path: file } = entry.origin.source;
     if (languages !== undefined && !languages.includes(language)) {
+      // A whole folder is out of place: once is enough.
+      if (told.has(language)) return [];
+      told.add(language);
       const expected = languages.length === 0 ? 'no translations' : listNames(languages);
       const hint = `Add ${language} to otherLanguages in ${root}/shop.yaml, or remove the folder.`;
       return [faultOfFile(file, { code: 'unknown-language', expected, received: language, hint })];

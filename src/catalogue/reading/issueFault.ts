@@ -57,20 +57,26 @@ function suggest(issue: SchemaIssue, value: unknown, source: string | null): str
     if (meant !== null) return `Did you mean ${meant}?`;
     if (wanted.includes('boolean') && YES.test(value)) return 'Write true.';
     if (wanted.includes('boolean') && NO.test(value)) return 'Write false.';
-    if (wanted.includes('number') || wanted.includes('int')) return suggestNumber(value);
+    if (wanted.includes('number') || wanted.includes('int')) return suggestNumber(value, issue.expected);
   }
   if (typeof value !== 'object') {
     const written = cut(source ?? String(value));
     if (wanted.includes('array')) return `Write [${written}].`;
+    const decimals = /a price .*with (\d) digits? after the point/.exec(issue.expected)?.[1];
+    if (typeof value === 'number' && value >= 0 && decimals !== undefined)
+      return `Put it in quotes: "${/^\d+$/.test(written) ? value.toFixed(Number(decimals)) : written}".`;
     if (wanted.includes('string') && typeof value !== 'string') return `Put it in quotes: "${written}".`;
   }
   return `Write ${issue.expected}.`;
 }
 
 /** `51,5 mm` was meant as 51.5; `5o` and `5o1` may be any number. */
-function suggestNumber(value: string): string {
+function suggestNumber(value: string, expected: string): string {
   const figures = /^\s*([-+−]?\d+(?:[.,]\d+)?)(?![oOlI])\s*([^\s\d]*)\s*$/.exec(value);
   if (figures === null) return 'Write digits and a point only, without quotes.';
   const number = (figures[1] ?? '').replace(',', '.').replace('−', '-').replace('+', '');
+  // A share is written as a number up to 1.
+  if (figures[2] === '%' && / to 1$/.test(expected))
+    return `Write ${Number((Number(number) / 100).toPrecision(6))}.`;
   return `Write ${number}, without quotes and without a unit.`;
 }

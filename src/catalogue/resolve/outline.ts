@@ -71,7 +71,7 @@ export function makeTraced(name: string, trace: Outline, size: Boxed): MadeOutli
       code: 'trace-disagrees',
       expected: `${field} within ${TOLERANCE_MM} mm of the traced outline ${name}: ${shown} mm`,
       received: `${written} mm`,
-      hint: `Write ${Math.round(measured * 10) / 10}, or name the outline of this size.`,
+      hint: `Write ${Math.round(measured * 10) / 10}, name the outline of this size, or look for a slip in outlines/${name}.yaml.`,
     };
     return [{ field, detail }];
   });

@@ -52,7 +52,19 @@ export function id() {
 
 /** A language tag of BCP 47: language, then what narrows it. */
 export function language() {
-  return textLike(/^[a-z]{2,3}(?:-[A-Za-z0-9]+)*$/, 'a language such as en or fr-CA');
+  const form = /^[a-z]{2,3}(?:-[A-Za-z0-9]+)*$/;
+  const expected = 'a language such as en or fr-CA';
+  const field = z.pipe(
+    z.string({ error: expected }),
+    z.transform((value, context) => {
+      const [first = '', ...rest] = value.trim().split(/[-_ ]/);
+      const meant = [first.toLowerCase(), ...rest].join('-');
+      const hint = form.test(meant) ? `Write ${meant}.` : `Write ${expected}.`;
+      if (!form.test(value)) refuse(context, value, { code: 'wrong-value', expected, hint });
+      return value;
+    }),
+  );
+  return expects(expected, field, { pattern: form.source });
 }
 
 /** A number from `from` to `to`, both included; `unit` is `mm`, `D`, ... or '' for none. */
@@ -121,6 +133,26 @@ export function range(from: number, to: number, unit: string) {
 const DAY_FORM = /^(\d{4})-(\d{1,2})-(\d{1,2})$/;
 const DAY = 'a day of the calendar as YYYY-MM-DD';
 
+/** What to do about a day that is none: its month is too short for it, or it is written otherwise. */
+function dayHint(year: number, month: number): string {
+  if (month < 1 || month > 12) return 'Write year, month and day, such as 2026-11-25.';
+  const days = [
+    31,
+    isCivilDate(`${String(year).padStart(4, '0')}-02-29`) ? 29 : 28,
+    31,
+    30,
+    31,
+    30,
+    31,
+    31,
+    30,
+    31,
+    30,
+    31,
+  ][month - 1];
+  return `That month has ${days} days. Mend the day, or the month.`;
+}
+
 /** A civil day; no time, no zone. */
 export function civilDay() {
   const field = z.pipe(
@@ -130,7 +162,7 @@ export function civilDay() {
       const written = `${year}-${month.padStart(2, '0')}-${day.padStart(2, '0')}`;
       const exists = isCivilDate(written);
       if (exists && written === value) return value;
-      const hint = exists ? `Write ${written}.` : 'Write year, month and day, such as 2026-11-25.';
+      const hint = exists ? `Write ${written}.` : dayHint(Number(year), Number(month));
       refuse(context, value, { code: 'wrong-date', expected: DAY, hint });
       return value;
     }),

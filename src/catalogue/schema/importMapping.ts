@@ -1,6 +1,6 @@
 /** What the mapping file of an import holds: which column of a CSV file is which field of the shop. */
 import * as z from 'zod/mini';
-import { about } from './about.ts';
+import { about, expects } from './about.ts';
 import { fields, oneOf, orElse, orNull, text } from './fields.ts';
 
 /** Fields of one row of frames: a size in a colourway. */
@@ -48,17 +48,21 @@ export type ImportField = (typeof FIELDS)[number];
 const texts = <Value extends z.core.$ZodType>(value: Value, expected: string) =>
   z.record(z.string(), value, { error: expected });
 
+/** One of the signs, which a list without quotes would hide. */
+const sign = <const Signs extends readonly string[]>(signs: Signs, expected: string) =>
+  expects(expected, z.enum(signs, { error: expected }));
+
 /** Schema of a mapping. */
 export function importMappingSchema() {
   const field = oneOf(FIELDS);
   return fields({
     separator: about(
       'Between the columns. Default null: the one that the first line has most of.',
-      orNull(oneOf([',', ';', 'tab'])),
+      orNull(sign([',', ';', 'tab'], '",", ";" or tab')),
     ),
     decimal: about(
       'Sign before the decimals of numbers and prices. Default ".".',
-      orElse(oneOf(['.', ',']), '.'),
+      orElse(sign(['.', ','], '"." or ",", in quotes'), '.'),
     ),
     encoding: about('Default utf-8.', orElse(oneOf(['utf-8', 'windows-1252']), 'utf-8')),
     columns: about(

@@ -79,7 +79,7 @@ function more(all: readonly unknown[]): string[] {
 function printCosts({ underCost }: PricesReport, money: Money): string[] {
   if (underCost === null)
     return [
-      'Costs: none are written down. Copy the sample in README to costs.yaml to be told what sells under cost.',
+      'Costs: none are written down. npm run new -- costs begins the list, by which you are told what sells under cost.',
     ];
   const { losses, packages, unknown } = underCost;
   const rows = losses

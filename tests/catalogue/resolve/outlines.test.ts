@@ -31,7 +31,7 @@ describe('the outline of a size', () => {
            |                            ^^
         expected: b within 0.1 mm of the traced outline ring-44: 44 mm
         found:    43 mm
-        to do:    Write 44, or name the outline of this size.
+        to do:    Write 44, name the outline of this size, or look for a slip in outlines/ring-44.yaml.
 
       1 fault in 1 file of the shop's content. Nothing is built until all are mended.
       "

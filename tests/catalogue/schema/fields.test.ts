@@ -15,7 +15,7 @@ describe('a day', () => {
           |       ^^^^^^^^^^
         expected: a day of the calendar as YYYY-MM-DD
         found:    the text "2026-11-31"
-        to do:    Write year, month and day, such as 2026-11-25.
+        to do:    That month has 30 days. Mend the day, or the month.
 
       1 fault in 1 file of the shop's content. Nothing is built until all are mended.
       "
