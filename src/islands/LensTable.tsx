@@ -61,7 +61,8 @@ interface FigureRow {
 }
 
 function useRows(): readonly FigureRow[] {
-  const { t, data } = useSheet();
+  const { t, data, chosen } = useSheet();
+  const { corridor = null } = data.designs.find(({ id }) => id === chosen.design.get()) ?? {};
   const { mm, gram, dioptre } = useFigures();
   const power = (text: string) => writeDigits(data.words, text);
   const row = (key: string, of: FigureRow['of']): FigureRow => ({ label: t(`figure.${key}`), of });
@@ -88,12 +89,14 @@ function useRows(): readonly FigureRow[] {
     row('beyond', ({ beyondRimMm }) => mm(beyondRimMm)),
     row('mass', ({ massG }) => gram(massG)),
     row('baseCurve', ({ baseCurveD }) => dioptre(baseCurveD)),
-    row(
-      'decentration',
-      ({ decentrationMm: { in: inwards, up } }) =>
+    {
+      label: corridor
+        ? t('figure.decentrationPrism', { below: mm(corridor.referenceBelowCrossMm) })
+        : t('figure.decentration'),
+      of: ({ decentrationMm: { in: inwards, up } }) =>
         [moved(inwards, 'in', 'out'), moved(up, 'up', 'down')].filter((one) => one !== null).join(', ') ||
         mm(0),
-    ),
+    },
     row('blank', ({ blank: { kind, usedMm, neededMm } }) =>
       [
         usedMm === null ? null : t(`figure.${kind}`, { used: usedMm }),

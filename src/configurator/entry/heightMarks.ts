@@ -1,5 +1,6 @@
 /** Where pupils or lids lie in a frame, to show how their heights are measured. */
 import type { FrameSize } from '../../catalogue/frame.ts';
+import type { ShopHabits } from '../../catalogue/shop.ts';
 import type { Eye } from '../../optics/types.ts';
 import { monocular } from '../../quote/placement.ts';
 import type { FitRequest } from '../../quote/request.ts';
@@ -17,19 +18,22 @@ export interface HeightMark {
 
 /** Where nothing was measured: half the usual PD of adults (Dodgson 2004: mean about 63 mm). */
 const USUAL_HALF_PD_MM = 31.5;
-/** Usual place of the pupil above the middle of the lens, and of the lower lid below the pupil, mm (common practice). */
-const PUPIL_ABOVE_MIDDLE_MM = 3;
+/** Usual place of the lower lid below the pupil, mm (common practice). */
 const LID_BELOW_PUPIL_MM = 6;
 
-/** One mark an eye: of the pupil, or of the lower lid where a segment is measured to it. */
+/**
+ * One mark an eye, which lies where this shop puts what was not measured: of the pupil, or of the lower lid where a segment is
+ * measured to it.
+ */
 export function heightMarks(
   size: Pick<FrameSize, 'bMm'>,
   fit: FitRequest,
   toLid: boolean,
+  { datumAboveCentreMm }: Pick<ShopHabits, 'datumAboveCentreMm'>,
 ): readonly HeightMark[] {
   const pd = monocular(fit.pd);
   const heights = toLid ? fit.segmentHeight : fit.fittingHeight;
-  const usualMm = size.bMm / 2 + PUPIL_ABOVE_MIDDLE_MM - (toLid ? LID_BELOW_PUPIL_MM : 0);
+  const usualMm = size.bMm / 2 + datumAboveCentreMm - (toLid ? LID_BELOW_PUPIL_MM : 0);
   return EYES.map((eye) => ({
     eye,
     xMm: (eye === 'right' ? -1 : 1) * (pd?.[eye] ?? USUAL_HALF_PD_MM),

@@ -23,7 +23,7 @@ export function Heights() {
   const own = isOwn(frame);
   const shape = frameShape(own ? drawnFrame(now) : frame, size);
   const toLid = Boolean(data.designs.find(({ id }) => id === designId)?.segment);
-  const marks = heightMarks(size, fit, toLid);
+  const marks = heightMarks(size, fit, toLid, data.shop.habits);
   const level = size.bMm / 2;
   const half = shape.halfWidthMm + 4;
   const top = shape.halfHeightMm + 4;
