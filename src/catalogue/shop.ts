@@ -47,6 +47,8 @@ export interface Shop {
   readonly timeZone: string;
   /** Default destination of a quote. */
   readonly destination: string;
+  /** What parts of countries are called, by their ISO 3166 codes. */
+  readonly places: readonly { readonly code: string; readonly name: string }[];
   readonly contact: {
     readonly lines: readonly string[];
     readonly email: string;

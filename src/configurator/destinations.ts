@@ -10,18 +10,23 @@ export interface Destination {
 export type NameOf = (region: string) => string | undefined;
 
 /** What of a shop says where it sends to. */
-export type Sends = Pick<Shop, 'shipping' | 'destination'>;
+export type Sends = Pick<Shop, 'shipping' | 'destination' | 'places'>;
 
-/** Destinations that the shop names, the nearest first: `United States, ME` before `United States`. */
-export function namedDestinations({ shipping, destination }: Sends, nameOf: NameOf): readonly Destination[] {
-  const codes = shipping.flatMap(({ destinations }) => destinations).filter((code) => code !== '*');
-  return [...new Set([destination, ...codes])].map((code) => ({ code, name: nameOfPlace(code, nameOf) }));
+/** Destinations that the shop names, the nearest first: `Maine, United States` before `United States`. */
+export function namedDestinations(sends: Sends, nameOf: NameOf): readonly Destination[] {
+  const codes = sends.shipping.flatMap(({ destinations }) => destinations).filter((code) => code !== '*');
+  return [...new Set([sends.destination, ...codes])].map((code) => ({
+    code,
+    name: placeName(code, sends, nameOf),
+  }));
 }
 
-function nameOfPlace(code: string, nameOf: NameOf): string {
+/** What a place is called: a country by its name, a part of one by the shop's name for it, else by its code. */
+export function placeName(code: string, { places }: Pick<Shop, 'places'>, nameOf: NameOf): string {
   const [country = code, part] = code.split('-');
   const name = nameOf(country) ?? country;
-  return part === undefined ? name : `${name}, ${part}`;
+  if (part === undefined) return name;
+  return `${places.find((one) => one.code === code)?.name ?? part}, ${name}`;
 }
 
 const kept = new Map<string, Intl.DisplayNames>();

@@ -19,7 +19,7 @@ export function Terms() {
 }
 
 /** What the fields offer. */
-type TermsShop = Pick<Shop, 'destination' | 'shipping' | 'exemptions' | 'language'>;
+type TermsShop = Pick<Shop, 'destination' | 'places' | 'shipping' | 'exemptions' | 'language'>;
 
 interface Props {
   readonly shop: TermsShop;

@@ -10,7 +10,7 @@ import { taxCharges, taxTotal } from './tax.ts';
 import type { Terms } from './terms.ts';
 
 export interface Reckoning {
-  /** In the order of a quote: pair by pair at list price with surcharges, promotions, shipping, tax. */
+  /** In the order of a quote: pair by pair at list price with surcharges, promotions on them, shipping and its promotion, tax. */
   readonly charges: readonly Charge[];
   readonly considered: readonly Considered[];
 }
@@ -22,7 +22,7 @@ export function reckonTotal(offer: Offer, terms: Terms, pairs: readonly PricedPa
   return sumMinor([goodsTotal(left), left.shipping, taxTotal(terms, left)]);
 }
 
-/** Prices the pairs on the terms. Shipping that a promotion gives away stays a line, with its credit before it. */
+/** Prices the pairs on the terms. Shipping that a promotion gives away stays a line, with its credit behind it. */
 export function reckon(offer: Offer, terms: Terms, pairs: readonly PricedPair[]): Reckoning {
   const lists = pairs.map(listCharges);
   const goods = {
@@ -38,5 +38,10 @@ export function reckon(offer: Offer, terms: Terms, pairs: readonly PricedPair[])
     source: 'shop',
   };
   const listed = lists.flatMap(({ frame, lenses }) => [...frame, ...lenses]);
-  return { charges: [...listed, ...charges, shipping, ...taxCharges(terms, left)], considered };
+  const ofGoods = charges.filter(({ pair }) => pair !== null);
+  const ofShipping = charges.filter(({ pair }) => pair === null);
+  return {
+    charges: [...listed, ...ofGoods, shipping, ...ofShipping, ...taxCharges(terms, left)],
+    considered,
+  };
 }

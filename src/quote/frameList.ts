@@ -133,7 +133,8 @@ function isBetter(one: Tried, than: Tried): boolean {
 
 const edgeMm = ({ situation }: Tried) => (situation && thickestOf(situation)) ?? 0;
 
-function answerOf({ offer: { words, shop }, asked }: Context, best: Tried): FrameAnswer {
+function answerOf({ offer, asked }: Context, best: Tried): FrameAnswer {
+  const { shop } = offer;
   const { place, lenses, verdict, totalMinor } = best;
   const request = pairIn(place, lenses, asked, shop.habits);
   const situation =
@@ -146,6 +147,6 @@ function answerOf({ offer: { words, shop }, asked }: Context, best: Tried): Fram
     request,
     totalMinor,
     thickestMm: thickestOf(situation),
-    findings: telling.map((outcome) => toFinding(words, outcome)),
+    findings: telling.map((outcome) => toFinding(offer, outcome)),
   };
 }

@@ -1,5 +1,5 @@
 /** All rules asked about a situation; their outcomes become findings with sentences, and findings a verdict. */
-import type { Words } from '../catalogue/catalogue.ts';
+import type { Offer, Words } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
 import type { Outcome } from '../rules/finding.ts';
 import type { Rule } from '../rules/rule.ts';
@@ -35,11 +35,14 @@ export function hardest(verdicts: readonly Verdict[]): Verdict {
   return verdicts.includes('care') ? 'care' : 'makeable';
 }
 
-/** The outcome with its sentence in the shop's words. */
-export function toFinding(words: Words, { rule, level, eye, figures, message }: RuleOutcome): Finding {
+/** The outcome with its sentence in the shop's words and language. */
+export function toFinding(
+  { words, shop }: Pick<Offer, 'words' | 'shop'>,
+  { rule, level, eye, figures, message }: RuleOutcome,
+): Finding {
   const slots = {
     eye: say(words, `eye.${eye}`),
-    ...shownFigures(words, figures),
+    ...shownFigures(words, shop.language, figures),
     ...onLens(words, eye, figures),
   };
   return { rule, level, eye, figures, message: say(words, `rule.${rule}.${message}`, slots), remedy: null };

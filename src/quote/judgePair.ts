@@ -36,7 +36,7 @@ export function judgePair(
     situation,
     answer: {
       verdict: verdictOf(outcomes),
-      findings: outcomes.map((outcome) => toFinding(offer.words, outcome)),
+      findings: outcomes.map((outcome) => toFinding(offer, outcome)),
       right: lensAnswer(situation, situation.right),
       left: lensAnswer(situation, situation.left),
       alternatives: [],

@@ -1,17 +1,21 @@
 /**
  * Figures as a sentence shows them: powers (`...D`) signed with two decimals, amounts in dioptres (`...AbsD`) without a
- * sign, the rest as short as they are exact.
+ * sign, days in words, the rest as short as they are exact.
  */
 import type { Words } from '../catalogue/catalogue.ts';
+import { isCivilDate } from '../catalogue/civilDate.ts';
+import { dayInWords } from '../catalogue/dayInWords.ts';
 import { say, writeDigits } from '../catalogue/words.ts';
 import type { Figures } from '../rules/finding.ts';
 
 /** Texts for the slots of a sentence; the unit belongs to the sentence. */
-export function shownFigures(words: Words, figures: Figures): Record<string, string> {
-  return Object.fromEntries(Object.entries(figures).map(([key, value]) => [key, shown(words, key, value)]));
+export function shownFigures(words: Words, language: string, figures: Figures): Record<string, string> {
+  return Object.fromEntries(
+    Object.entries(figures).map(([key, value]) => [key, shown(words, language, key, value)]),
+  );
 }
 
-function shown(words: Words, key: string, value: number | string): string {
+function shown(words: Words, language: string, key: string, value: number | string): string {
   if (key === 'use') return say(words, `use.${value}`);
   if (key === 'serves')
     return String(value)
@@ -21,7 +25,7 @@ function shown(words: Words, key: string, value: number | string): string {
   // A power as written, in print: a true minus and a true times.
   if (key === 'order' || key === 'prescribed')
     return writeDigits(words, String(value).replaceAll('-', '\u2212').replace(' x ', ' \u00d7 '));
-  if (typeof value === 'string') return value;
+  if (typeof value === 'string') return isCivilDate(value) ? dayInWords(value, language) : value;
   const text = key.endsWith('AbsD') ? value.toFixed(2) : /[a-z]D$/.test(key) ? power(value) : String(value);
   return writeDigits(words, text);
 }

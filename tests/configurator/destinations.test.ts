@@ -7,7 +7,7 @@ const nameOf = countryNames('en');
 
 it('names the places of the shop, the default first', () => {
   expect(namedDestinations(shop.shop, nameOf).slice(0, 3)).toEqual([
-    { code: 'US-ME', name: 'United States, ME' },
+    { code: 'US-ME', name: 'Maine, United States' },
     { code: 'US', name: 'United States' },
     { code: 'CA', name: 'Canada' },
   ]);

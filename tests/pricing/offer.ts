@@ -180,6 +180,7 @@ export const shop: Shop = {
   currency: 'USD',
   currencyDigits: 2,
   timeZone: 'America/New_York',
+  places: [],
   destination: 'US-ME',
   contact: { lines: [], email: '', phone: '' },
   licence: '',

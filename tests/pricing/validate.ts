@@ -20,7 +20,10 @@ export function priced({ offer, pairs, asked }: Order): PricedOrder {
     if (kind === 'shipping' || kind === 'tax') expect(pair).toBeNull();
   }
   const orderKinds = lines.filter(({ pair, kind }) => pair === null || kind === 'promotion');
-  const ranks = orderKinds.map(({ kind }) => LINE_KINDS.indexOf(kind));
+  // A credit on the parcel stands behind the parcel.
+  const ranks = orderKinds.map(({ kind, pair }) =>
+    kind === 'promotion' && pair === null ? LINE_KINDS.indexOf('shipping') + 0.5 : LINE_KINDS.indexOf(kind),
+  );
   expect(ranks).toEqual([...ranks].sort((a, b) => a - b));
   for (const { used, why } of [...codes, ...promotions]) expect(why === 'price.why.used').toBe(used);
   return reply.order;

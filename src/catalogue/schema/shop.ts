@@ -124,6 +124,18 @@ export function shopSchema(money: MoneyFields) {
       'Destination of a quote that names none.',
       textLike(/^[A-Z]{2}(?:-[A-Z0-9]{1,3})?$/, 'a country such as US, or a part of it such as US-ME'),
     ),
+    places: about(
+      'What parts of countries are called; countries are known by name. Default: their codes.',
+      orElse(
+        list(
+          fields({
+            code: about('As ISO 3166 writes it.', textLike(/^[A-Z]{2}-[A-Z0-9]{1,3}$/, 'such as US-ME')),
+            name: about('What the shopper reads.', text(), 'Maine'),
+          }),
+        ),
+        [],
+      ),
+    ),
     contact: about(
       'How the shop is reached.',
       fields({

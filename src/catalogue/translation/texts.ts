@@ -36,6 +36,7 @@ export const TEXTS: Readonly<Record<TranslatedKind, TextFields>> = {
     name: 'name',
     tagline: 'text',
     licence: 'text',
+    places: { byKey: 'code', text: 'name' },
     shipping: { inOrder: 'label' },
     tax: { inOrder: 'label' },
     exemptions: { byKey: 'id', texts: ['label', 'reason'] },

@@ -15,6 +15,7 @@ export type BasketShop = Pick<
   | 'currencyDigits'
   | 'timeZone'
   | 'destination'
+  | 'places'
   | 'shipping'
   | 'exemptions'
 >;

@@ -12,7 +12,7 @@ import { orderLines } from './orderLines.ts';
 interface Props {
   readonly stores: BasketStores;
   readonly telling: Telling;
-  readonly shop: Pick<Shop, 'language' | 'destination' | 'shipping' | 'exemptions'>;
+  readonly shop: Pick<Shop, 'language' | 'destination' | 'places' | 'shipping' | 'exemptions'>;
   readonly answered: Answered;
 }
 

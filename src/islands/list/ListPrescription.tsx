@@ -1,5 +1,6 @@
 /** The prescription in short: powers, PD and height of both eyes, use and wearer; what few have lies folded below. */
 import { USES } from '../../catalogue/design.ts';
+import { countryNames, placeName } from '../../configurator/destinations.ts';
 import { EYES, type Field as Name } from '../../configurator/fields.ts';
 import type { Eye } from '../../optics/types.ts';
 import { WEARERS } from '../../quote/request.ts';
@@ -38,7 +39,11 @@ export function ListPrescription() {
           {told('needs.head')} {needs.map((need) => told(`needs.${need}`)).join(t('semicolon'))}.
         </p>
       )}
-      <p class="ws-note">{told('basis', { destination: shop.destination })}</p>
+      <p class="ws-note">
+        {told('basis', {
+          destination: placeName(shop.destination, shop, countryNames(shop.language)),
+        })}
+      </p>
       <TakeAlong />
       <ListKeeping />
       <p class="ws-note">{t('advice')}</p>

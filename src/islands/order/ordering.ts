@@ -8,7 +8,7 @@ import type { Telling } from '../keeping/telling.ts';
 
 /** The part of the shop that the page itself speaks of. */
 export type OrderPageShop = OrderingShop &
-  Pick<Shop, 'path' | 'contact' | 'timeZone' | 'destination' | 'shipping' | 'exemptions'>;
+  Pick<Shop, 'path' | 'contact' | 'timeZone' | 'destination' | 'places' | 'shipping' | 'exemptions'>;
 
 export interface Ordering {
   readonly stores: OrderStores;
