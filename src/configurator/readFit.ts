@@ -1,13 +1,16 @@
 /** The measurements of the worksheet become those of a request. */
 import { fitFaults } from '../quote/plausible.ts';
 import type { BothEyes, FitRequest } from '../quote/request.ts';
-import type { Paired } from './fields.ts';
+import { type Entries, type Field, type Paired, textOf } from './fields.ts';
 import type { Reader } from './readField.ts';
+import { readNumber } from './readNumber.ts';
 
 /** What was measured; a measurement of one eye alone is asked for, not guessed. */
 export function readFit(reader: Reader): FitRequest {
   const single = reader.text('pd.mode') === 'both';
-  const pd = single ? reader.number('pd.both', 'plain') : bothEyes(reader, 'pd');
+  const pd = single
+    ? reader.number('pd.both', 'plain')
+    : (halvedPd(reader.entries) ?? bothEyes(reader, 'pd'));
   const nearPd = single ? reader.number('nearPd.both', 'plain') : bothEyes(reader, 'nearPd');
   const fittingHeight = bothEyes(reader, 'fittingHeight');
   const segmentHeight = bothEyes(reader, 'segmentHeight');
@@ -23,6 +26,15 @@ export function readFit(reader: Reader): FitRequest {
     ...(pantoscopicTilt === undefined ? {} : { pantoscopicTilt }),
     ...(faceForm === undefined ? {} : { faceForm }),
   };
+}
+
+/** The one PD that stands halved before each eye; undefined where they were measured. */
+export function halvedPd(entries: Entries): number | undefined {
+  const [both, ...halves] = ['pd.both', 'pd.right', 'pd.left'].map((field) => {
+    const reading = readNumber(textOf(entries, field as Field));
+    return reading.kind === 'number' ? reading.value : undefined;
+  });
+  return both && halves.every((half) => half === both / 2) ? both : undefined;
 }
 
 function bothEyes(reader: Reader, name: Paired): BothEyes | undefined {

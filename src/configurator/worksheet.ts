@@ -6,9 +6,8 @@ import { atom, computed, map } from 'nanostores';
 import type { Frame } from '../catalogue/frame.ts';
 import { type Slots, say, writeDigits } from '../catalogue/words.ts';
 import type { Answer, PairAnswer } from '../quote/answer.ts';
-import type { PackageChange } from '../quote/change.ts';
 import type { DrawingsView } from '../quote/view/drawings.ts';
-import { isChanged, withChanges, withoutChanges } from './changing.ts';
+import { isChanged } from './changedFields.ts';
 import type { Compared } from './drawn.ts';
 import type { FieldFault } from './fieldFault.ts';
 import type { Entries, Field } from './fields.ts';
@@ -134,19 +133,8 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
       // What was chosen since cannot be told from what advice changed.
       if (isChanged(field)) applied.set(null);
       entries.setKey(field, text);
-    },
-    /** Makes the changes of some advice; `names` are what it is told by. */
-    apply: (changes: readonly PackageChange[], names: string) => {
-      const before = entries.get();
-      applied.set({ before, names });
-      entries.set(withChanges(before, read.get().choices, changes));
-    },
-    /** Takes the last advice back. */
-    undo: () => {
-      const last = applied.get();
-      if (last === null) return;
-      applied.set(null);
-      entries.set(withoutChanges(entries.get(), last.before));
+      if (field === 'pd.mode')
+        import('./entry/pdMode.ts').then(({ carryPd }) => entries.set(carryPd(entries.get(), data.words)));
     },
     leave: (field: Field) => left.setKey(field, true),
     /** All as it was before the first entry. */

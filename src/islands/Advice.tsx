@@ -1,7 +1,7 @@
 /** What could be done instead: a way out, remedies of findings, better pairs. Each can be taken, and taken back. */
 import { useEffect, useRef } from 'preact/hooks';
 import { pageHref } from '../catalogue/languages.ts';
-import { leadsElsewhere } from '../configurator/changing.ts';
+import { applyChanges, leadsElsewhere, undoChanges } from '../configurator/changing.ts';
 import type { Advice as State } from '../configurator/worksheet.ts';
 import type { Alternative, Finding, Remedy } from '../quote/answer.ts';
 import { changeName, type PackageChange } from '../quote/change.ts';
@@ -28,13 +28,14 @@ function useNames(): (changes: Changes) => string {
 
 /** A button that makes the changes; where they lead to another frame, a link to its page. */
 function Take({ changes }: { readonly changes: Changes }) {
-  const { t, data, apply, kept } = useSheet();
+  const sheet = useSheet();
+  const { t, data, kept } = sheet;
   const keeps = useStore(kept);
   const names = useNames()(changes);
   const elsewhere = changes.find(({ kind }) => kind === 'frame');
   if (!leadsElsewhere(changes))
     return (
-      <button type="button" class="ws-take" onClick={() => apply(changes, names)}>
+      <button type="button" class="ws-take" onClick={() => applyChanges(sheet, changes, names)}>
         {t('instead.take', { names })}
       </button>
     );
@@ -135,14 +136,15 @@ export function Alternatives() {
 
 /** What was changed last, and the way back. The button that did it is gone, so the focus goes here. */
 export function Applied() {
-  const { t, applied, undo } = useSheet();
+  const sheet = useSheet();
+  const { t, applied } = sheet;
   const last = useStore(applied);
   const back = useRef<HTMLButtonElement>(null);
   useEffect(() => {
     if (last !== null) back.current?.focus({ preventScroll: true });
   }, [last]);
   const takeBack = () => {
-    undo();
+    undoChanges(sheet);
     document.getElementById('ws-ticket')?.focus({ preventScroll: true });
   };
   return (

@@ -2,6 +2,7 @@
 import { pageHref } from '../catalogue/languages.ts';
 import { isOwn } from '../configurator/entry/ownFrame.ts';
 import { EYES, type Field as Name, type Paired } from '../configurator/fields.ts';
+import { halvedPd } from '../configurator/readFit.ts';
 import { Choice } from './Choice.tsx';
 import { HeightsSlot, PdHelp } from './entry/MeasureTools.tsx';
 import { Field, Message } from './Field.tsx';
@@ -12,12 +13,18 @@ export function Measures() {
   const sheet = useSheet();
   const { t, data, frame } = sheet;
   const chosen = useStore(sheet.chosen.design);
-  const single = useStore(sheet.entries, { keys: ['pd.mode'] })['pd.mode'] === 'both';
-  const design = data.designs.find(({ id }) => id === chosen);
-  const power = useStore(sheet.chosen.use) !== 'none';
+  const entries = useStore(sheet.entries);
+  const single = entries['pd.mode'] === 'both';
+  const { corridor = null, segment = null } = data.designs.find(({ id }) => id === chosen) ?? {};
+  const use = useStore(sheet.chosen.use);
+  const power = use !== 'none';
+  // What a choice does not ask for is folded away, unless something stands there.
+  const asks = (name: Paired, when: unknown) =>
+    when || (['right', 'left', 'both'] as const).some((part) => entries[`${name}.${part}` as Name]);
+  const near = asks('nearPd', use === 'near' || corridor || segment);
   // An own frame is asked for its face form where it is measured.
   const own = isOwn(frame);
-  const needed = (when: boolean) => (when && power ? t('measures.needed') : null);
+  const needed = (when: unknown) => (when && power ? t('measures.needed') : null);
   return (
     <section class="ws-part" aria-labelledby="ws-measures">
       <h3 id="ws-measures">{t('measures.legend')}</h3>
@@ -37,25 +44,25 @@ export function Measures() {
         {single ? (
           <div class="ws-line">
             <Single name="pd.both" label={t('measures.pdBoth')} mark={power ? t('measures.always') : null} />
-            <Single name="nearPd.both" label={t('measures.nearPdBoth')} />
+            {near && <Single name="nearPd.both" label={t('measures.nearPdBoth')} />}
           </div>
         ) : (
           <>
-            <Pair name="pd" legend={t('measures.pdEach')} mark={power ? t('measures.always') : null} />
-            <Pair name="nearPd" legend={t('measures.nearPdEach')} />
+            <Pair
+              name="pd"
+              legend={t('measures.pdEach')}
+              mark={halvedPd(entries) ? t('measures.halves') : power ? t('measures.always') : null}
+            />
+            {near && <Pair name="nearPd" legend={t('measures.nearPdEach')} />}
           </>
         )}
         <PdHelp />
-        <Pair
-          name="fittingHeight"
-          legend={t('measures.fittingHeight')}
-          mark={needed(Boolean(design?.corridor))}
-        />
-        <Pair
-          name="segmentHeight"
-          legend={t('measures.segmentHeight')}
-          mark={needed(Boolean(design?.segment))}
-        />
+        {asks('fittingHeight', !segment) && (
+          <Pair name="fittingHeight" legend={t('measures.fittingHeight')} mark={needed(corridor)} />
+        )}
+        {asks('segmentHeight', segment) && (
+          <Pair name="segmentHeight" legend={t('measures.segmentHeight')} mark={needed(segment)} />
+        )}
       </div>
       <HeightsSlot />
       <details class="ws-more">

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { answerer, type Told } from '../../src/configurator/answering.ts';
+import { applyChanges, undoChanges } from '../../src/configurator/changing.ts';
 import { consult } from '../../src/configurator/consult.ts';
 import type { Field } from '../../src/configurator/fields.ts';
 import { packFrame, unpackFrame } from '../../src/configurator/framePack.ts';
@@ -173,12 +174,12 @@ describe('createWorksheet', () => {
       const found = [...(given?.alternatives ?? []).map(({ changes }) => changes)];
       expect(found).not.toEqual([]);
       for (const changes of found) {
-        sheet.apply(changes, 'named');
+        applyChanges(sheet, changes, 'named');
         expect(sheet.read.get().request.pairs).toEqual([pair && changes.reduce(withChange, pair)]);
         sheet.enter('left.sphere', '-7.75');
         sheet.enter('left.sphere', '-8');
         expect(sheet.applied.get()?.names).toBe('named');
-        sheet.undo();
+        undoChanges(sheet);
         expect(sheet.read.get().request).toEqual(before);
         expect(sheet.applied.get()).toBeNull();
       }
@@ -187,9 +188,9 @@ describe('createWorksheet', () => {
 
   it('forgets how to take advice back once another choice was made', () => {
     const { sheet } = openSheet('sanderling');
-    sheet.apply([{ kind: 'material', value: 'polycarbonate' }], 'Polycarbonate');
+    applyChanges(sheet, [{ kind: 'material', value: 'polycarbonate' }], 'Polycarbonate');
     sheet.enter('material', 'standard-plastic');
-    sheet.undo();
+    undoChanges(sheet);
     expect(sheet.chosen.material.get()).toBe('standard-plastic');
   });
 
