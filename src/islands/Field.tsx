@@ -28,7 +28,7 @@ export function Field({ name, label, of, unit, digits = false, type = 'text', ma
       <label for={id}>
         {of && <span class="ws-unseen">{of + t('colon')}</span>}
         {label}
-        {unit && <span class="ws-unit">, {unit}</span>}
+        {unit && <span class="ws-unit">,&nbsp;{unit}</span>}
         {mark && <span class="ws-needed"> {mark}</span>}
       </label>
       <input
