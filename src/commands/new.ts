@@ -35,7 +35,7 @@ function usageOf({ name, says, questions }: Recipe, known: Known): string {
 function recipeOf(kind: string): Recipe | string {
   const meant = nearest(kind, KINDS);
   const hint = meant === null ? '' : ` Did you mean ${meant}?`;
-  const strange = `Expected a kind: ${listNames(KINDS)}; found "${kind}".${hint}`;
+  const strange = `Expected a kind: ${listNames(KINDS, KINDS.length)}; found "${kind}".${hint}`;
   return RECIPES.find(({ name }) => name === kind) ?? strange;
 }
 
@@ -45,7 +45,7 @@ async function chosen(word: string | undefined, terminal: () => Terminal): Promi
   if (typeof named === 'string') throw new Refused(`${named}\n\n${USAGE}`);
   if (named !== undefined) return named;
   for (;;) {
-    const kind = await terminal().ask(`What is new (${listNames(KINDS)}): `);
+    const kind = await terminal().ask(`What is new (${listNames(KINDS, KINDS.length)}): `);
     if (kind === null) throw new Refused(`\n${USAGE}`);
     const recipe = recipeOf(kind.trim());
     if (typeof recipe !== 'string') return recipe;

@@ -49,27 +49,35 @@ interface Site {
   readonly known: ReadonlySet<string>;
   /** First parts of the addresses of further languages. */
   readonly languages: readonly string[];
-  /** Path of the shop's address: '' for a site of its own. */
+  /** Path of the shop's address, which the build puts before what is written as at the root; '' where there is none. */
   readonly base: string;
 }
 
 /** What is wrong with a link in a text that is shown at `at`; null where it leads to a page, a file or elsewhere. */
 function linkFault(link: string, at: string, { known, languages, base }: Site): FaultDetail | null {
   if (link === '' || /^(?:[a-z][a-z0-9+.-]*:|\/\/|#|\?)/i.test(link)) return null;
-  const { pathname } = new URL(link, `https://shop.invalid${base}${at}`);
+  const { pathname } = new URL(link, `https://shop.invalid${at}`);
   // Files of the folder public are not read here.
   if (/\.[a-z0-9]+$/i.test(pathname) && !/\.(?:md|html?)$/i.test(pathname)) return null;
-  const inside = pathname.startsWith(`${base}/`) ? pathname.slice(base.length) : pathname;
-  const language = languages.find((one) => inside.startsWith(`/${one}/`));
-  const plain = language === undefined ? inside : inside.slice(language.length + 1);
-  if (known.has(plain) && (inside !== pathname || base === '')) return null;
+  const plainOf = (path: string) => {
+    const language = languages.find((one) => path.startsWith(`/${one}/`));
+    return language === undefined ? path : path.slice(language.length + 1);
+  };
+  if (known.has(plainOf(pathname))) return null;
+  const moved = base !== '' && pathname.startsWith(`${base}/`);
+  const plain = plainOf(moved ? pathname.slice(base.length) : pathname);
   const whole = plain.replace(/(?:\.md|\.html?)?\/?$/i, '/');
   const meant = known.has(whole) ? whole : nearest(whole, known);
   return {
     code: 'dead-link',
-    expected: `the address of a page of the site, such as ${base}/frames/`,
+    expected: 'the address of a page of the site, such as /frames/',
     received: link,
-    hint: meant === null ? 'Correct the address, or remove the link.' : `Did you mean ${base}${meant}?`,
+    hint:
+      meant === null
+        ? 'Correct the address, or remove the link.'
+        : moved
+          ? `Write ${meant}: the build puts ${base} before it.`
+          : `Did you mean ${meant}?`,
   };
 }
 
@@ -98,7 +106,7 @@ export const checkLinks: Check = (content) => {
   const segments = new Map(all.map((language) => [language, languageSegment(language, all)]));
   const languages = [...segments.values()].filter((segment) => segment !== undefined);
   const address = String(valueAt(content.shop?.origin.raw, ['address']) ?? '');
-  const base = /^https?:\/\/[^/]+(\/.*)?$/.exec(address)?.[1] ?? '';
+  const base = /^https?:\/\/[^/]+(\/.*)?$/.exec(address)?.[1]?.replace(/\/$/, '') ?? '';
   const site: Site = { known: addresses(content), languages, base };
   const { frames, designs, materials, tints, coatings, promotions, pages } = content;
   const texts = Object.entries({ frames, designs, materials, tints, coatings, promotions, pages }).flatMap(

@@ -55,6 +55,7 @@ function suggest(issue: SchemaIssue, value: unknown, source: string | null): str
   if (typeof value === 'string') {
     const meant = nearest(value, choices);
     if (meant !== null) return `Did you mean ${meant}?`;
+    if (/^[0-9a-f]{6}$/i.test(value) && issue.expected.startsWith('a colour')) return `Write "#${value}".`;
     if (wanted.includes('boolean') && YES.test(value)) return 'Write true.';
     if (wanted.includes('boolean') && NO.test(value)) return 'Write false.';
     if (wanted.includes('number') || wanted.includes('int')) return suggestNumber(value, issue.expected);

@@ -60,6 +60,9 @@ const without = (answers: Answers, wrong: string): Answers =>
 const choicesOf = ({ choices }: Question, known: Known, answers: Answers) =>
   choices === undefined ? '' : ` (${listNames(choices(known, answers))})`;
 
+/** What was typed without quotes round it, which a file would need and an answer does not. */
+const bare = (line: string): string => line.trim().replace(/^(["'“”])(.*)["'“”]$/, '$2');
+
 /** Asks until the answer will do; undefined once nobody answers. */
 async function ask(
   question: Question,
@@ -73,7 +76,7 @@ async function ask(
   for (;;) {
     const line = await put(`${question.asks}${choicesOf(question, known, answers)}${usual}: `);
     if (line === null) return undefined;
-    const answer = line.trim() === '' ? (suggested ?? '') : line.trim();
+    const answer = bare(line) === '' ? (suggested ?? '') : bare(line);
     const fault = judge(question, answer);
     if (fault === null) return answer;
     tell(`  ${fault}`);

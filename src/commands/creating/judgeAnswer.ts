@@ -43,5 +43,10 @@ function judgeField(recipe: Recipe, field: readonly (string | number)[], answers
   const issue = parsed.ok ? undefined : parsed.issues.find(({ path }) => within(path, field));
   if (issue === undefined) return null;
   const { expected, received, hint } = explainIssue(issue, raw, null);
-  return `Expected ${expected}, found ${received}. ${hint}`;
+  const said = `Expected ${expected}, found ${received}. ${hint}`;
+  // Quotes are for files.
+  return said
+    .replaceAll(', in quotes', '')
+    .replaceAll(/, without quotes(?: and(?= without))?/g, ',')
+    .replaceAll(/,\./g, '.');
 }

@@ -129,13 +129,13 @@ describe('what is created', () => {
 
   it('is asked for line by line, and again where an answer will not do', async () => {
     expect(
-      await make('page', ['Our tools', '', 'What we use', 'first', '3', 'Pliers.']),
+      await make('page', ['Our tools', '', 'What we use', 'first', '"3"', 'Pliers.']),
     ).toMatchInlineSnapshot(`
       "Title: 
       Its id: the name of the file in content/pages, and part of its address [our-tools]: 
       One sentence for search results: 
       Place in the menu, from 1; nothing keeps it out of the menu [none]: 
-        Expected a whole number from 1 to 100, found the text "first". Write digits and a point only, without quotes.
+        Expected a whole number from 1 to 100, found the text "first". Write digits and a point only.
       Place in the menu, from 1; nothing keeps it out of the menu [none]: 
       Its first paragraph: 
       content/pages/our-tools.md is written.
@@ -172,9 +172,9 @@ describe('nothing is created', () => {
     expect(await refusal(`${line} --summary S --colourway C`)).toMatchInlineSnapshot(`
       "--id: Expected small letters a-z, digits and hyphens, found "Xy".
       --collection: Expected harbour, saltmarsh, breakwater, small, workshop or low-water, found "harbor". Did you mean harbour?
-      --price: Expected a price in USD with 2 digits after the point, in quotes, such as "149.00", found the text "ten". Write digits and a point only.
+      --price: Expected a price in USD with 2 digits after the point, such as "149.00", found the text "ten". Write digits and a point only.
       --material is missing: What the front is made of.
-      --a: Expected a number from 25 to 80 mm, found the text "51mm". Write 51, without quotes and without a unit.
+      --a: Expected a number from 25 to 80 mm, found the text "51mm". Write 51, without a unit.
       --ed is missing: ED, twice the longest radius from the middle of the box in mm.
       Nothing was written."
     `);
