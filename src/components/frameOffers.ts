@@ -21,8 +21,21 @@ function isForFrame({ scope, code }: Promotion, frame: Frame): boolean {
   );
 }
 
-/** The offers of a frame on a civil date. */
+const kept = new WeakMap<
+  Frame,
+  { readonly offer: Offer; readonly date: string; readonly found: FrameOffers }
+>();
+
+/** The offers of a frame on a civil date. A frame's card is on many pages, and they are worked out once. */
 export function frameOffers(offer: Offer, frame: Frame, date: string): FrameOffers {
+  const known = kept.get(frame);
+  if (known?.offer === offer && known.date === date) return known.found;
+  const found = makeOffers(offer, frame, date);
+  kept.set(frame, { offer, date, found });
+  return found;
+}
+
+function makeOffers(offer: Offer, frame: Frame, date: string): FrameOffers {
   const promotions = runningOn(offer.promotions, date).filter((one) => isForFrame(one, frame));
   if (promotions.length === 0) return { promotions, fromMinor: null };
   const prices = frame.sizes.flatMap((size) =>

@@ -9,10 +9,14 @@ import { at, type Contour } from './contour.ts';
 /** What is left out of a drawn curve at most, mm: a quarter of the finest line. */
 const TOLERANCE_MM = 0.04;
 
-/** A number as SVG wants it: two decimals at most, no "-0". */
+/** A number as SVG wants it: two decimals at most, no "-0". A shop writes millions: whole numbers are written fastest. */
 export function num(value: number): string {
-  const text = (Math.round(value * 100) / 100).toString();
-  return text === '-0' ? '0' : text;
+  const hundredths = Math.round(value * 100);
+  const size = Math.abs(hundredths);
+  const rest = size % 100;
+  const whole = `${hundredths < 0 ? '-' : ''}${(size - rest) / 100}`;
+  if (rest === 0) return whole;
+  return rest % 10 === 0 ? `${whole}.${rest / 10}` : `${whole}.${rest < 10 ? '0' : ''}${rest}`;
 }
 
 /** A point as `x y` with y turned down. */
@@ -59,13 +63,14 @@ function misses(contour: Contour, i: number, stride: number, { from, c1, c2, to 
     const p = at(contour, i + k);
     const x = a * from.xMm + b * c1.xMm + c * c2.xMm + d * to.xMm;
     const y = a * from.yMm + b * c1.yMm + c * c2.yMm + d * to.yMm;
-    if (Math.hypot(p.xMm - x, p.yMm - y) > TOLERANCE_MM) return true;
+    if ((p.xMm - x) ** 2 + (p.yMm - y) ** 2 > TOLERANCE_MM ** 2) return true;
   }
   return false;
 }
 
 function curves(contour: Contour, steps: number, closed: boolean): string {
-  let d = '';
+  // Joined to one flat text: grown bit by bit, it would stay a chain of its bits, several times as large.
+  const parts: string[] = [];
   for (let i = 0; i < steps; ) {
     let stride = Math.min(24, steps - i);
     let curve = cubic(contour, i, stride, closed);
@@ -73,10 +78,10 @@ function curves(contour: Contour, steps: number, closed: boolean): string {
       stride = Math.max(1, Math.floor(stride * 0.75));
       curve = cubic(contour, i, stride, closed);
     }
-    d += `C${xy(curve.c1)} ${xy(curve.c2)} ${xy(curve.to)}`;
+    parts.push('C', xy(curve.c1), ' ', xy(curve.c2), ' ', xy(curve.to));
     i += stride;
   }
-  return d;
+  return parts.join('');
 }
 
 /** Path data of a closed smooth contour, within 0.04 mm of each of its points. */

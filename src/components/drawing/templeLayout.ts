@@ -3,6 +3,8 @@
  * follows the bend, since the trade measures temples along them. SVG places, mm.
  */
 import type { FrameSize } from '../../catalogue/frame.ts';
+import type { PointMm } from '../../optics/types.ts';
+import type { Stoutness } from './endPiece.ts';
 import type { FrameShape } from './frameDrawing.ts';
 import { arcPath, num, xy } from './svgPath.ts';
 import { templeSide } from './temple.ts';
@@ -24,11 +26,21 @@ export interface TempleLayout {
 const BELOW_FRONT_MM = 25;
 const LINE_OFF_MM = 4;
 
-/** The temple of a size, laid out centred below the front. */
-export function templeLayout(size: FrameSize, shape: FrameShape): TempleLayout {
-  const side = templeSide(size.templeMm, shape.stoutness);
-  const last = side.middle[side.middle.length - 1] ?? { xMm: 0, yMm: 0 };
-  const away = shape.stoutness.hingeMm / 2 + LINE_OFF_MM;
+/** All of it that follows from the temple's length and stoutness, which many sizes share. */
+type Alone = Pick<TempleLayout, 'path' | 'line' | 'ends' | 'textX' | 'textY'> & { readonly tip: PointMm };
+
+const kept = new Map<string, Alone>();
+
+function templeAlone(templeMm: number, stout: Stoutness): Alone {
+  const key = `${templeMm} ${stout.hingeMm} ${stout.middleMm} ${stout.tipMm}`;
+  const known = kept.get(key) ?? makeAlone(templeMm, stout);
+  kept.set(key, known);
+  return known;
+}
+
+function makeAlone(templeMm: number, stout: Stoutness): Alone {
+  const side = templeSide(templeMm, stout);
+  const away = stout.hingeMm / 2 + LINE_OFF_MM;
   const beside = side.middle.map((p, i) => {
     const a = side.middle[Math.max(0, i - 1)] ?? p;
     const b = side.middle[Math.min(side.middle.length - 1, i + 1)] ?? p;
@@ -46,12 +58,21 @@ export function templeLayout(size: FrameSize, shape: FrameShape): TempleLayout {
   });
   return {
     path: side.path,
-    xMm: Number(num(-last.xMm / 2)),
-    yMm: Number(num(shape.halfHeightMm + BELOW_FRONT_MM)),
-    bottomMm: shape.halfHeightMm + BELOW_FRONT_MM - last.yMm + shape.stoutness.tipMm / 2,
+    tip: side.middle[side.middle.length - 1] ?? { xMm: 0, yMm: 0 },
     line: arcPath(beside.map((b) => b.line)),
     ends: ends.join(''),
-    textX: Number(num(size.templeMm * 0.38)),
+    textX: Number(num(templeMm * 0.38)),
     textY: Number(num(-away - 2.2)),
+  };
+}
+
+/** The temple of a size, laid out centred below the front. */
+export function templeLayout({ templeMm }: FrameSize, { stoutness, halfHeightMm }: FrameShape): TempleLayout {
+  const { tip, ...alone } = templeAlone(templeMm, stoutness);
+  return {
+    ...alone,
+    xMm: Number(num(-tip.xMm / 2)),
+    yMm: Number(num(halfHeightMm + BELOW_FRONT_MM)),
+    bottomMm: halfHeightMm + BELOW_FRONT_MM - tip.yMm + stoutness.tipMm / 2,
   };
 }

@@ -1,0 +1,54 @@
+/**
+ * A frame in a list: drawing at the list's scale, sizes, mounting, colours, price. A large shop has ten times as many
+ * cards as frames; as a component with components in it, each would take longer than all that it says.
+ */
+import type { Frame } from '../../catalogue/frame.ts';
+import type { Field } from '../drawing/field.ts';
+import { bridges, lensColour, priceSpan, shownFirst } from '../frameFacts.ts';
+import type { ShopWords } from '../shopWords.ts';
+import { frameDrawing } from './frameDrawing.ts';
+import { markup } from './markup.ts';
+import { offers } from './offers.ts';
+import { swatch } from './swatch.ts';
+
+const note = (text: string) => `<p class="note">${markup(text)}</p>`;
+
+/** The card; `why`: why it stands there. */
+export function frameCard(words: ShopWords, frame: Frame, field: Field, why?: string): string {
+  const { t } = words;
+  return [
+    `<article class="frame-card" data-frame="${frame.id}"><div class="board">${drawing(words, frame, field)}</div>`,
+    `<div class="frame-card-text">${heading(words, frame)}<p>${markup(frame.summary)}</p>${facts(words, frame)}`,
+    `<div class="swatches">${frame.colourways.map((one) => swatch(one, `s-${frame.id}-${one.code}`)).join('')}</div>`,
+    offers(words, frame),
+    why === undefined ? '' : note(why),
+    frame.wearer === 'child' ? note(t('card.wearer')) : '',
+    frame.sun ? note(t('card.sun')) : '',
+    '</div></article>',
+  ].join('');
+}
+
+function drawing({ catalogue, t }: ShopWords, frame: Frame, field: Field): string {
+  const { size, colourway } = shownFirst(frame);
+  const title = t('drawing.front', { model: frame.model, size: size.id, colourway: colourway.name });
+  const colours = { colourway, lensColour: lensColour(frame, catalogue.tints) };
+  return frameDrawing({ frame, size, ...colours, uid: `c-${frame.id}`, title, field, again: true });
+}
+
+function heading({ href, money, t }: ShopWords, frame: Frame): string {
+  const { fromMinor, toMinor } = priceSpan(frame);
+  const price = t(fromMinor === toMinor ? 'card.price' : 'card.from', { price: money(fromMinor) });
+  return `<h3><a href="${href(`/frames/${frame.id}/`)}">${markup(frame.model)}</a> <span>${markup(price)}</span></h3>`;
+}
+
+function facts({ list, t }: ShopWords, frame: Frame): string {
+  const told = [
+    ['card.sizes', frame.sizes.map(({ id }) => id).join(', ')],
+    ['card.mounting', t(`mounting.${frame.mounting.kind}`)],
+    ['card.bridge', list(bridges(frame).map((bridge) => t(`bridge.${bridge}`)))],
+  ] as const;
+  const rows = told.map(
+    ([label, text]) => `<div><dt class="label">${markup(t(label))}</dt> <dd>${markup(text)}</dd></div>`,
+  );
+  return `<dl class="card-facts">${rows.join(' ')}</dl>`;
+}
