@@ -17,7 +17,7 @@ export function PairNamesTold({ telling: { say, t }, names, notHad }: Props) {
       {frame.length > 0 && <p>{frame.join(', ')}</p>}
       <p>
         {t(`use.${use}`)}
-        {wearer !== 'adult' && `; ${say('basket.for', { wearer: say(`basket.${wearer}`) })}`}
+        {wearer !== 'adult' && t('semicolon') + say('basket.for', { wearer: say(`basket.${wearer}`) })}
       </p>
       <ul class="sh-lines">
         {lenses.map((name) => (

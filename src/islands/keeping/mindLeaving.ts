@@ -4,7 +4,7 @@ import { wouldLose } from '../../configurator/keeping/wouldLose.ts';
 import type { Worksheet } from '../../configurator/worksheet.ts';
 import { askBeforeLeaving } from '../askBeforeLeaving.ts';
 import { carryPackage } from '../carryFragment.ts';
-import { heldChange, heldEntries } from './held.ts';
+import { countHeld, heldChange, heldEntries } from './held.ts';
 import { openBeside } from './openBeside.ts';
 
 /** Begins to. */
@@ -13,6 +13,8 @@ export function mindLeaving(sheet: Worksheet): void {
     wouldLose(entries, heldEntries(sheet.frame.id, kept)),
   );
   losing.subscribe(askBeforeLeaving);
+  // Other pages change what is held: those of other tabs, and the basket that somebody comes back from.
+  for (const sign of ['storage', 'pageshow']) addEventListener(sign, countHeld);
   openBeside(losing, sheet);
   carryPackage(sheet);
 }
