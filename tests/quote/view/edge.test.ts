@@ -26,8 +26,8 @@ describe('the thickness round the rim', () => {
         if (view === null) return;
         for (const { mm, thickest } of [view.right, view.left]) {
           const near = mm[Math.round(thickest.fromNoseDeg / view.stepDeg) % mm.length] ?? 0;
-          // Two degrees beside the top of the curve.
-          expectNear(near, thickest.mm, 0.15, 'mm');
+          // Up to a degree beside the top of the curve, which is steep where an edge of no real pair is centimetres thick.
+          expectNear(near, thickest.mm, Math.max(0.15, thickest.mm / 100), 'mm');
         }
       }),
       { numRuns: 40 },
