@@ -20,8 +20,16 @@ export interface Opening {
   readonly reports: Reports;
 }
 
-/** Answer and reports for an untouched worksheet of a frame. Throws when the shop itself makes the request faulty. */
-export function openingOf(shop: Offer, frame: Frame, date: string): Opening {
+/**
+ * Answer and reports for an untouched worksheet of a frame; `report` may have the reports from elsewhere instead of
+ * having them made. Throws when the shop itself makes the request faulty.
+ */
+export function openingOf(
+  shop: Offer,
+  frame: Frame,
+  date: string,
+  report = (make: () => Reports): Reports => make(),
+): Opening {
   // Each package looks its frame up, which among thousands takes longer than to judge it.
   const offer = { ...shop, frames: [frame] };
   const { request } = readEntries({}, { frame, data: offer, date });
@@ -30,9 +38,9 @@ export function openingOf(shop: Offer, frame: Frame, date: string): Opening {
     throw new Error(
       `The untouched worksheet of "${frame.id}" has no answer: ${JSON.stringify(reply.faults)}`,
     );
-  const reportOn = optionReporter(offer, request, 0);
-  const reports = Object.fromEntries(
-    REPORTED_CHOICES.map((kind) => [kind, reportOn(kind)]),
-  ) as unknown as Reports;
-  return { date, answer: reply.answer, reports };
+  const makeReports = () => {
+    const reportOn = optionReporter(offer, request, 0);
+    return Object.fromEntries(REPORTED_CHOICES.map((kind) => [kind, reportOn(kind)])) as unknown as Reports;
+  };
+  return { date, answer: reply.answer, reports: report(makeReports) };
 }
