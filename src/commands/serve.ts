@@ -116,7 +116,8 @@ async function answer(folder: string, base: string, request: IncomingMessage, re
   else {
     // One leading slash only: `//host/` would lead to another site.
     const location = encodeURI(target.to.replace(/^\/+/, '/')) + (query === undefined ? '' : `?${query}`);
-    response.writeHead(301, { location }).end();
+    // Browsers keep a lasting one, and tomorrow another shop may lie at this root.
+    response.writeHead(pathname === '/' ? 302 : 301, { location }).end();
   }
 }
 

@@ -146,7 +146,7 @@ export function frameSchema(money: MoneyFields) {
         ),
       ),
       pictures: about(
-        'Photographs; the first stands for the frame. Default none: it is shown by its drawing.',
+        'Photographs; the first stands for the frame, in lists cut to a strip round its middle. Default none: it is shown by its drawing.',
         orElse(list(picture()), []),
       ),
       added: about(
