@@ -2,7 +2,7 @@
 import type { PackageChange } from '../quote/change.ts';
 import { CHANGED, isChanged } from './changedFields.ts';
 import type { Choices } from './choices.ts';
-import type { Entries } from './fields.ts';
+import { belongsToFrame, type Entries, type Field } from './fields.ts';
 import type { Worksheet } from './worksheet.ts';
 
 /**
@@ -25,9 +25,21 @@ function withoutChanges(entries: Entries, before: Entries): Entries {
   return { ...kept, ...back };
 }
 
-/** Whether the changes lead to another frame's page. */
-export const leadsElsewhere = (changes: readonly PackageChange[]): boolean =>
-  changes.some(({ kind }) => kind === 'frame');
+/**
+ * Entries for the other frame that the changes lead to: its size and colourway, the lenses as changed, and whatever
+ * was not measured in this frame.
+ */
+export function entriesElsewhere(
+  entries: Entries,
+  choices: Choices,
+  changes: readonly PackageChange[],
+): Entries {
+  const frame = changes.find(({ kind }) => kind === 'frame');
+  const chosen = { size: frame?.size ?? '', colourway: frame?.colourway ?? '' };
+  const all = Object.entries(withChanges(entries, choices, changes));
+  const going = all.filter(([field]) => !belongsToFrame(field as Field));
+  return { ...Object.fromEntries(going), ...chosen };
+}
 
 /** Makes the changes of some advice; `names` are what it is told by. */
 export function applyChanges(

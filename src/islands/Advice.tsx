@@ -1,10 +1,10 @@
 /** What could be done instead: a way out, remedies of findings, better pairs. Each can be taken, and taken back. */
 import { useEffect, useRef } from 'preact/hooks';
-import { pageHref } from '../catalogue/languages.ts';
-import { applyChanges, leadsElsewhere, undoChanges } from '../configurator/changing.ts';
+import { applyChanges, undoChanges } from '../configurator/changing.ts';
 import type { Advice as State } from '../configurator/worksheet.ts';
 import type { Alternative, Finding, Remedy } from '../quote/answer.ts';
 import { changeName, type PackageChange } from '../quote/change.ts';
+import { Elsewhere } from './Elsewhere.tsx';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
 import { useStore } from './useStore.ts';
@@ -26,26 +26,16 @@ function useNames(): (changes: Changes) => string {
   };
 }
 
-/** A button that makes the changes; where they lead to another frame, a link to its page. */
+/** A button that makes the changes; where they lead to another frame, links to its page. */
 function Take({ changes }: { readonly changes: Changes }) {
   const sheet = useSheet();
-  const { t, data, kept } = sheet;
-  const keeps = useStore(kept);
   const names = useNames()(changes);
-  const elsewhere = changes.find(({ kind }) => kind === 'frame');
-  if (!leadsElsewhere(changes))
-    return (
-      <button type="button" class="ws-take" onClick={() => applyChanges(sheet, changes, names)}>
-        {t('instead.take', { names })}
-      </button>
-    );
+  const frame = changes.find(({ kind }) => kind === 'frame')?.value;
+  if (frame !== undefined) return <Elsewhere changes={changes} frame={frame} names={names} />;
   return (
-    <>
-      <a class="ws-take" href={pageHref(data.shop, `/frames/${elsewhere?.value}/`)}>
-        {t('instead.go', { names })}
-      </a>
-      {!keeps && <span class="ws-note">{t('instead.carries')}</span>}
-    </>
+    <button type="button" class="ws-take" onClick={() => applyChanges(sheet, changes, names)}>
+      {sheet.t('instead.take', { names })}
+    </button>
   );
 }
 

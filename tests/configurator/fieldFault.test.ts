@@ -60,9 +60,9 @@ describe('a fault told in the words of a page', () => {
     expect(FAULTS.every(({ told }) => told !== undefined)).toBe(true);
     const told = FAULTS.map((fault) => tellFault(words('fr-CA'), fault));
     expect(told.map(({ message, expected }) => `${message} ${expected}`).join('\n')).toMatchInlineSnapshot(`
-      "La sphère s’écrit par quarts ou par huitièmes. un multiple de 0,25 ou de 0,125 D, comme −2,00
-      Le cylindre s’écrit par quarts ou par huitièmes. un multiple de 0,25 ou de 0,125 D, comme −0,75
-      L’addition s’écrit par quarts ou par huitièmes. un multiple de 0,25 ou de 0,125 D, comme 1,25
+      "La sphère s’écrit par quarts ou par huitièmes. un multiple de 0,25 ou de 0,125 D, comme −2,00
+      Le cylindre s’écrit par quarts ou par huitièmes. un multiple de 0,25 ou de 0,125 D, comme −0,75
+      L’addition s’écrit par quarts ou par huitièmes. un multiple de 0,25 ou de 0,125 D, comme 1,25
       L’axe est un nombre entier de degrés. de 1 à 180 (0 s’écrit 180)
       La sphère est hors des limites. de −30 à 30 D
       Le cylindre est hors des limites. de −12 à 12 D
