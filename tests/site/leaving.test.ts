@@ -110,6 +110,36 @@ describe('leaving a worksheet', () => {
   });
 });
 
+it('takes what was entered to the frame of a way out where one says so, without a question', async () => {
+  const { page, type, faults } = await open('avocet');
+  const asked: string[] = [];
+  page.on('dialog', (dialog) => {
+    asked.push(dialog.type());
+    void dialog.accept();
+  });
+  for (const eye of ['right', 'left']) {
+    await type(`${eye}.sphere`, '-12');
+    await type(`pd.${eye}`, '29');
+    await type(`fittingHeight.${eye}`, '21');
+  }
+  await type('vertexTested', '12');
+  const going = page.getByRole('link', { name: 'with what I entered' });
+  await going.waitFor();
+  expect(await going.getAttribute('href')).not.toContain('#');
+  await going.click();
+  await page.locator('#sh-opened').waitFor();
+  const { pathname, hash } = new URL(page.url());
+  expect(pathname).not.toBe('/frames/avocet/');
+  expect(hash).toBe('');
+  expect(await page.locator(field('right.sphere')).inputValue()).toBe('-12');
+  expect(await page.locator(field('pd.left')).inputValue()).toBe('29');
+  expect(await page.locator(field('fittingHeight.right')).inputValue()).toBe('');
+  expect(asked).toEqual([]);
+  await page.locator('.ws-verdict').getByText('We can make this pair').first().waitFor();
+  expect(faults).toEqual([]);
+  await page.context().close();
+});
+
 it('takes what was entered in the list along to a frame on its tick alone, and out of the address at once', async () => {
   const page = await browser.newPage();
   const sent: string[] = [];
