@@ -166,6 +166,7 @@ describe("the owner's day", () => {
     ['frames/lapwing.md', 'price: "145.00"', 'price: 145', 'Put it in quotes: "145.00".'],
     ['frames/knot.md', 'massG:', 'mass:', 'Did you mean "massG"?'],
     ['outlines/stint-49.yaml', '24.26,', '24.26;', 'to do:'],
+    ['outlines/stint-49.yaml', '24.26, 24.32', '24,26, 24.32', 'a decimal comma makes two radii of one'],
     ['lenses/designs/office.md', 'kind: office', 'kind: ofice', 'Did you mean office?'],
     ['lenses/materials/polycarbonate.md', 'abbe: 30', 'abbe: "30"', 'Write 30, without quotes'],
     ['lenses/tints/clear.md', 'transmittance: 1,', 'transmittance: 100,', 'a number from 0.001 to 1'],

@@ -14,6 +14,7 @@ import type { FrameOutline, Hole } from '../frame.ts';
 import { faultAt } from '../reading/entry.ts';
 import { valueAt } from '../schema/parse.ts';
 import { centreTrace, type MadeOutline, makeFitted, makeTraced } from './outline.ts';
+import { outOfLine } from './outOfLine.ts';
 
 /** Outlines by frame, in the order of its sizes; a frame with a fault has fewer. */
 export interface Outlines {
@@ -26,6 +27,12 @@ export function makeOutlines(content: Content): Outlines {
   const faults: ContentFault[] = [];
   const traces = new Map<string, Outline>();
   for (const { id, origin, value } of sound(content.outlines)) {
+    const leap = 'radiiMm' in (origin.raw as object) ? outOfLine(value.radiiMm) : null;
+    if (leap !== null) {
+      const found = String(value.radiiMm[leap.at]);
+      faults.push(faultAt(origin, ['radiiMm', leap.at], badRadius(found, leap.lineMm)));
+      continue;
+    }
     const trace = centreTrace(value.radiiMm);
     if (trace !== null) traces.set(id, trace);
     else
@@ -79,6 +86,14 @@ function makeOutline(
   fitted.set(key, made);
   return made;
 }
+
+const badRadius = (received: string, lineMm: number) =>
+  ({
+    code: 'bad-trace',
+    expected: `a radius in line with those beside it, about ${lineMm.toFixed(1)} mm`,
+    received,
+    hint: 'Measure it again. Decimals stand behind a point: a decimal comma makes two radii of one.',
+  }) as const;
 
 function badTrace(count: number) {
   return {

@@ -28,6 +28,7 @@ export function judgeAnswer(
 function judgeChoice({ many }: Question, answer: string, choices: readonly string[]): string | null {
   const strange = (many ? named(answer) : [answer]).find((one) => !choices.includes(one));
   if (strange === undefined) return null;
+  if (choices.length === 0) return `There is nothing to choose from, found "${strange}".`;
   const meant = nearest(strange, choices);
   const hint = meant === null ? '' : ` Did you mean ${meant}?`;
   return `Expected ${listNames(choices)}, found "${strange}".${hint}`;

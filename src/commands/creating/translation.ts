@@ -95,8 +95,12 @@ export const translationRecipe: Recipe = {
   name: 'translation',
   says: 'the texts of a frame, an option, a page, ... in another language',
   questions: [
-    { name: 'language', asks: 'Language', choices: languages },
-    { name: 'of', asks: 'Of what', choices: (known, answers) => untold(known, answers).map(nameOf) },
+    { name: 'language', asks: 'Language, of otherLanguages in shop.yaml', choices: languages },
+    {
+      name: 'of',
+      asks: 'Of what, that has no such file yet',
+      choices: (known, answers) => untold(known, answers).map(nameOf),
+    },
   ],
   value: () => ({}),
   schema: (currency) => fileSchema('translation-pages', currency),

@@ -69,12 +69,12 @@ describe('the outline of a size', () => {
       printedAfter('outlines/ring-44.yaml', radii, 'radiiMm:\n  - 22\n  - 60\n  - 22\n'),
     ).toMatchInlineSnapshot(`
       "
-      content/outlines/ring-44.yaml:3:3 radiiMm: this is not the outline of a lens [bad-trace]
-        3 |   - 22
-          |   ^^^^
-        expected: radii of one lens, whose whole edge is seen from the middle of its box
-        found:    a list of 36 from which no such outline comes
-        to do:    Trace the lens again, and look for a radius that is out of line.
+      content/outlines/ring-44.yaml:4:5 radiiMm.1: this is not the outline of a lens [bad-trace]
+        4 |   - 60
+          |     ^^
+        expected: a radius in line with those beside it, about 22.0 mm
+        found:    60
+        to do:    Measure it again. Decimals stand behind a point: a decimal comma makes two radii of one.
 
       1 fault in 1 file of the shop's content. Nothing is built until all are mended.
       "
