@@ -26,6 +26,8 @@ export interface FrameAnswer {
   readonly request: PairRequest;
   /** Of the whole order, minor units; null where there is no price. */
   readonly totalMinor: number | null;
+  /** Names of the design and the material that were judged. */
+  readonly lenses: readonly [design: string, material: string];
   /** Thickest edge of both lenses, mm; null where no lens could be computed. */
   readonly thickestMm: number | null;
   /** Stops and cautions, stops first. */
@@ -146,6 +148,7 @@ function answerOf({ offer, asked }: Context, best: Tried): FrameAnswer {
     verdict,
     request,
     totalMinor,
+    lenses: [situation.design.name, situation.material.name],
     thickestMm: thickestOf(situation),
     findings: telling.map((outcome) => toFinding(offer, outcome)),
   };

@@ -15,6 +15,8 @@ export interface Card {
   /** null where nothing can be made. */
   readonly figures: {
     readonly size: string;
+    /** Design and material that the figures are of. */
+    readonly lenses: string;
     readonly thickestMm: number | null;
     readonly totalMinor: number | null;
   } | null;
@@ -24,7 +26,7 @@ const MARKS = { makeable: 'fits', care: 'care', refused: 'refused' } as const;
 
 /** The card of an answer; `shared` are told above the list and not again on each card. */
 export function cardOf(
-  { verdict, findings, request, thickestMm, totalMinor }: FrameAnswer,
+  { verdict, findings, request, lenses, thickestMm, totalMinor }: FrameAnswer,
   shared: readonly Finding[],
 ): Card {
   const mark = MARKS[verdict];
@@ -35,7 +37,7 @@ export function cardOf(
     verdict: mark,
     reason: refused ? (findings[0]?.message ?? null) : null,
     mind: refused ? [] : [...new Set(own.map(({ rule }) => rule))],
-    figures: refused ? null : { size: request.size ?? '', thickestMm, totalMinor },
+    figures: refused ? null : { size: request.size ?? '', lenses: lenses.join(', '), thickestMm, totalMinor },
   };
 }
 

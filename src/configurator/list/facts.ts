@@ -5,6 +5,7 @@ import { type ColourFamily, colourFamily } from './colourFamily.ts';
 export interface FrameFacts {
   readonly id: string;
   readonly name: string;
+  readonly wearer: Frame['wearer'];
   readonly mounting: MountingKind;
   /** Lens widths A of its sizes, whole mm, ascending. */
   readonly widthsMm: readonly number[];
@@ -20,6 +21,7 @@ export function factsOf(frame: Frame, priceMinor: number): FrameFacts {
   return {
     id: frame.id,
     name: frame.model,
+    wearer: frame.wearer,
     mounting: frame.mounting.kind,
     widthsMm: [...new Set(widths)].sort((one, other) => one - other),
     colours: [...new Set(frame.colourways.map(({ front }) => colourFamily(front.colour)))],

@@ -33,6 +33,8 @@ export function createFrameList({ shop, words, facts, date }: ListSource) {
   const answers = atom<Answers>(new Map());
   const progress = atom<Progress>('idle');
   const read = computed(entries, (now) => readList(now, shop, words, date));
+  // By itself: it seldom changes, and the list is not sorted again at each key.
+  const wearer = computed(read, (now) => now.wearer);
   return {
     ...{ shop, facts, entries, filters, order, answers, progress, read },
     /** A text of the worksheet's entries; `key` without its leading `worksheet.`. */
@@ -50,8 +52,8 @@ export function createFrameList({ shop, words, facts, date }: ListSource) {
       faults.filter(({ field }) => field === null || gone[field] === true),
     ),
     /** The frames that pass, in their order. */
-    shown: computed([answers, filters, order], (known, only, by) =>
-      sorted(facts, known, by, shop.language).filter((one) => passes(one, known.get(one.id), only)),
+    shown: computed([answers, filters, order, wearer], (known, only, by, whose) =>
+      sorted(facts, known, by, shop.language, whose).filter((one) => passes(one, known.get(one.id), only)),
     ),
     fill: (first: Entries) => {
       left.set(Object.fromEntries(Object.keys(first).map((field) => [field, true])));

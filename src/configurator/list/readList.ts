@@ -13,6 +13,8 @@ export type Need = 'sphere' | 'add' | 'pd';
 
 export interface ReadList {
   readonly use: ListRequest['use'];
+  /** Whose frames come first. */
+  readonly wearer: Frame['wearer'];
   /** null while something is needed. */
   readonly request: ListRequest | null;
   readonly needs: readonly Need[];
@@ -44,6 +46,7 @@ export function readList(entries: Entries, shop: Shop, words: Words, date: strin
   const wearer = WEARERS.find((one) => one === textOf(entries, 'wearer')) ?? null;
   return {
     use,
+    wearer: wearer === 'child' ? 'child' : 'adult',
     needs,
     faults,
     request: needs.length > 0 ? null : { ...terms, wearer, use, prescription, fit },

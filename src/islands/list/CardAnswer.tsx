@@ -37,6 +37,9 @@ export function CardAnswer({ card, stores: { told, title, shop } }: Props) {
             </div>
           )}
           <div>
+            <dt class="label">{told('card.lenses')}</dt> <dd>{figures.lenses}</dd>
+          </div>
+          <div>
             <dt class="label">{told('card.size')}</dt> <dd>{figures.size}</dd>
           </div>
         </dl>

@@ -6,6 +6,7 @@ import type { FrameAnswer } from '../../../src/quote/frameList.ts';
 export const facts = (id: string, change: Partial<FrameFacts> = {}): FrameFacts => ({
   id,
   name: id,
+  wearer: 'adult',
   mounting: 'full',
   widthsMm: [50],
   colours: ['black'],
@@ -24,6 +25,7 @@ export const answer = (frame: string, change: Partial<FrameAnswer> = {}): FrameA
     lenses: { use: 'none', design: '', material: '', tint: null, coating: null },
   },
   totalMinor: 20000,
+  lenses: ['Single vision', 'Standard plastic'],
   thickestMm: 3,
   findings: [],
   ...change,

@@ -60,6 +60,25 @@ describe('a list in an order', () => {
     expect(ids('edge', answers)).toBe('bac');
   });
 
+  it('puts frames for another wearer behind, before those that cannot be made', () => {
+    const frames = [
+      facts('small', { wearer: 'child' }),
+      facts('refused'),
+      facts('thick'),
+      facts('tiny', { wearer: 'child' }),
+    ];
+    const answers = new Map([
+      ['small', answer('small', { thickestMm: 2 })],
+      ['refused', answer('refused', { verdict: 'refused' })],
+      ['thick', answer('thick', { thickestMm: 9 })],
+      ['tiny', answer('tiny', { thickestMm: 1 })],
+    ]);
+    const by = (wearer: 'adult' | 'child') =>
+      sorted(frames, answers, 'edge', 'en', wearer).map(({ id }) => id);
+    expect(by('adult')).toEqual(['thick', 'tiny', 'small', 'refused']);
+    expect(by('child')).toEqual(['tiny', 'small', 'thick', 'refused']);
+  });
+
   it('leaves equal frames in the order of the shop', () => {
     expect(ids('width')).toBe('cab');
   });
