@@ -62,6 +62,8 @@ export interface FrameOutline {
 export interface FrameSize {
   /** Such as `51-19`: what the temple is stamped with, and the request's `size`. */
   readonly id: string;
+  /** What shoppers read, where it is not the id. */
+  readonly name?: string;
   readonly aMm: number;
   readonly bMm: number;
   readonly dblMm: number;

@@ -30,6 +30,7 @@ import { resolveFrames, resolveOptions, resolvePromotions } from './resolve/noun
 import { makeOutlines } from './resolve/outlines.ts';
 import { flattenWords } from './schema/words.ts';
 import type { Reading } from './shopReading.ts';
+import { framesWithSizeNames } from './sizeNames.ts';
 import { translateCatalogue } from './translation/translateCatalogue.ts';
 
 /** The content as a whole, one concern a check. */
@@ -81,11 +82,12 @@ export function readCatalogue(files: readonly SourceFile[], root = 'content'): R
       html: renderMarkdown(origin.body),
     })),
   };
+  const named = (one: Catalogue): Catalogue => ({ ...one, frames: framesWithSizeNames(one) });
   const others = otherLanguages.map((language) => translateCatalogue(catalogue, content, language));
   return {
     ok: true,
-    catalogue,
-    translations: others.map((one) => one.catalogue),
+    catalogue: named(catalogue),
+    translations: others.map((one) => named(one.catalogue)),
     untranslated: others.map((one) => one.untranslated),
     notes: outdatedNames(content),
   };

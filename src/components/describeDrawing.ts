@@ -1,5 +1,7 @@
 /** The text equivalent of a dimensioned drawing. */
+
 import type { Frame, FrameSize } from '../catalogue/frame.ts';
+import { sizeName } from '../catalogue/sizeNames.ts';
 import type { ShopWords } from './shopWords.ts';
 
 export interface DrawingText {
@@ -14,7 +16,7 @@ export interface DrawingText {
 /** Title, description and temple label of the drawing of one size. */
 export function describeDrawing({ t, figure }: ShopWords, frame: Frame, size: FrameSize): DrawingText {
   return {
-    title: t('drawing.dimensioned', { model: frame.model, size: size.id }),
+    title: t('drawing.dimensioned', { model: frame.model, size: sizeName(size) }),
     description: t('drawing.describes', {
       a: figure(size.aMm),
       b: figure(size.bMm),

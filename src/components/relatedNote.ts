@@ -1,4 +1,5 @@
 /** In which measurements a related frame differs, in words. */
+import { sizeName } from '../catalogue/sizeNames.ts';
 import type { Related } from './relatedFrames.ts';
 import type { ShopWords } from './shopWords.ts';
 
@@ -16,6 +17,6 @@ export function relatedNote({ figure, list, t }: ShopWords, { size, own }: Relat
     const mm = Math.round(10 * (size[field] - own[field])) / 10;
     return mm === 0 ? [] : [t(`related.${key}`, { mm: signed(mm) })];
   });
-  if (differences.length === 0) return t('related.same', { size: size.id });
-  return t('related.differs', { size: size.id, own: own.id, differences: list(differences) });
+  if (differences.length === 0) return t('related.same', { size: sizeName(size) });
+  return t('related.differs', { size: sizeName(size), own: sizeName(own), differences: list(differences) });
 }

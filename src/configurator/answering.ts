@@ -2,8 +2,10 @@
  * The engine as the worksheet talks to it: a request in; the answer, the drawings, the reports on all options and the
  * advice out, in the order in which they are waited for.
  */
+
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Frame } from '../catalogue/frame.ts';
+import { sizeName } from '../catalogue/sizeNames.ts';
 import type { PairAnswer, Reply } from '../quote/answer.ts';
 import {
   type OptionReport,
@@ -32,7 +34,7 @@ export type Told =
       readonly kind: 'advice';
       /** null: what it takes did not load. */
       readonly pair: PairAnswer | null;
-      /** What frames are called, by id: the page knows only its own. */
+      /** What frames are called, by id, and by id and size: the page knows only its own. */
       readonly models: Readonly<Record<string, string>>;
     };
 
@@ -75,7 +77,12 @@ export function answerer(offer: Offer, tell: (told: Told) => void, { frames, qui
     const whole = { ...offer, frames: all };
     const reply = quote(whole, request);
     if (!reply.ok) return;
-    const models = Object.fromEntries(all.map(({ id, model }) => [id, model]));
+    const models = Object.fromEntries(
+      all.flatMap(({ id, model, sizes }) => [
+        [id, model],
+        ...sizes.map((size) => [`${id} ${size.id}`, `${model} ${sizeName(size)}`]),
+      ]),
+    );
     const steps = adviceSteps(whole, request, reply.answer, 0);
     for (let step = steps.next(); ; step = steps.next()) {
       if (step.done) return tell({ serial, kind: 'advice', pair: step.value, models });

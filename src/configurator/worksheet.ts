@@ -28,7 +28,7 @@ export interface WorksheetSource {
 export interface Advice {
   readonly kind: 'none' | 'waiting' | 'given' | 'failed';
   readonly pair: PairAnswer | null;
-  /** What the frames that it leads to are called, by id. */
+  /** What the frames that it leads to are called, by id, and by id and size. */
   readonly models: Readonly<Record<string, string>>;
 }
 

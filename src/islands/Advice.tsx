@@ -19,7 +19,7 @@ function useNames(): (changes: Changes) => string {
     const { models } = advice.get();
     return changes
       .map((change) => {
-        if (change.kind === 'frame') return `${models[change.value] ?? change.value} ${change.size ?? ''}`;
+        if (change.kind === 'frame') return models[`${change.value} ${change.size}`] ?? change.value;
         return pair ? changeName({ ...data, frames: [frame] }, pair, change) : change.value;
       })
       .join(', ');

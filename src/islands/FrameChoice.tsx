@@ -1,4 +1,5 @@
 /** Size and colourway of the frame; a combination that is not made says why where it is chosen. */
+import { sizeNameOf } from '../catalogue/sizeNames.ts';
 import { formatMoney } from '../money/format.ts';
 import { Choice } from './Choice.tsx';
 import { useSheet } from './sheet.ts';
@@ -28,7 +29,10 @@ export function FrameChoice() {
         : one.colourway === value && one.size === other,
     );
     return found
-      ? t('frame.notMade', { other: of === 'size' ? nameOf(other) : other, because: found.because })
+      ? t('frame.notMade', {
+          other: of === 'size' ? nameOf(other) : sizeNameOf(frame, other),
+          because: found.because,
+        })
       : null;
   };
   return (
@@ -37,9 +41,9 @@ export function FrameChoice() {
         name="size"
         legend={t('frame.size')}
         chosen={size}
-        options={frame.sizes.map(({ id, priceDifferenceMinor }) => ({
+        options={frame.sizes.map(({ id, name = id, priceDifferenceMinor }) => ({
           value: id,
-          label: `${id}${extra(priceDifferenceMinor)}`,
+          label: `${name}${extra(priceDifferenceMinor)}`,
           note: notMade('size', id),
         }))}
       />
@@ -47,13 +51,14 @@ export function FrameChoice() {
         name="colourway"
         legend={t('frame.colourway')}
         chosen={colourway}
-        options={frame.colourways.map(({ code, name, front, priceDifferenceMinor }) => ({
+        options={frame.colourways.map(({ code, name, front, temples, priceDifferenceMinor }) => ({
           value: code,
           label: (
             <>
               <svg class="ws-chip" viewBox="0 0 20 20" aria-hidden="true">
                 <path d="M1 1h18v18H1z" fill={front.colour} />
-                {front.second && <path d="M19 1v18H1z" fill={front.second} />}
+                {/* A second colour, or that of the temples, which may be all that tells two apart. */}
+                <path d="M19 1v18H1z" fill={front.second ?? temples.colour} />
               </svg>
               {name}
               {extra(priceDifferenceMinor)}

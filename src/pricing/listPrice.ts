@@ -1,5 +1,7 @@
 /** The price list: what one pair costs before any promotion, shipping and tax. */
+
 import type { Surcharge } from '../catalogue/limit.ts';
+import { sizeName } from '../catalogue/sizeNames.ts';
 import type { Charge } from './charge.ts';
 import type { PairGoods } from './goods.ts';
 import type { PricedFrame, PricedLenses, PricedPair } from './pair.ts';
@@ -11,7 +13,7 @@ import type { PriceWord } from './words.ts';
  * `pair` is the index of the pair. Amounts in minor units.
  */
 function frameCharges({ frame, colourway, size }: PricedFrame, pair: number): Charge[] {
-  const slots = { model: frame.model, colourway: colourway.name, size: size.id };
+  const slots = { model: frame.model, colourway: colourway.name, size: sizeName(size) };
   const line = (key: PriceWord, amountMinor: number): Charge => {
     return { kind: 'frame', pair, label: { key, slots }, amountMinor, source: `frames/${frame.id}` };
   };

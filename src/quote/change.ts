@@ -1,6 +1,8 @@
 /** Changes to a package by what the shop has: the steps of a remedy, an alternative, a way out. */
+
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Frame } from '../catalogue/frame.ts';
+import { sizeNameOf } from '../catalogue/sizeNames.ts';
 import { say } from '../catalogue/words.ts';
 import type { PairRequest } from './request.ts';
 
@@ -96,6 +98,7 @@ function firstColourway(frame: Frame, size: string): string | null {
 /** A change as the shop names it. */
 export function changeName(offer: Offer, pair: PairRequest, { kind, value, size }: PackageChange): string {
   const frame = offer.frames.find(({ id }) => id === (kind === 'frame' ? value : pair.frame));
+  const nameOfSize = (id: string) => (frame ? sizeNameOf(frame, id) : id);
   const named = (list: readonly { readonly id: string; readonly name: string }[]) =>
     list.find(({ id }) => id === value)?.name ?? value;
   switch (kind) {
@@ -110,7 +113,9 @@ export function changeName(offer: Offer, pair: PairRequest, { kind, value, size 
     case 'colourway':
       return frame?.colourways.find(({ code }) => code === value)?.name ?? value;
     case 'frame':
-      return `${frame?.model ?? value} ${size ?? ''}`.trim();
+      return `${frame?.model ?? value} ${nameOfSize(size ?? '')}`.trim();
+    case 'size':
+      return nameOfSize(value);
     case 'blank':
       return say(offer.words, `worksheet.option.blank.${value}`);
     default:

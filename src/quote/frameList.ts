@@ -5,8 +5,10 @@
  * above the best, so that most frames take a lens or two. Where nothing can be made, the frame answers with a package
  * that only its finished lens speaks against, else with any: the one that fewest rules stop, the cheapest of those.
  */
+
 import type { Offer } from '../catalogue/catalogue.ts';
 import type { Colourway, Frame, FrameSize } from '../catalogue/frame.ts';
+import { sizeName } from '../catalogue/sizeNames.ts';
 import { DECIDING_RULES } from '../rules/rules.ts';
 import type { Finding, Verdict } from './answer.ts';
 import { type LensPackage, lensPackages } from './frameListPackages.ts';
@@ -26,6 +28,8 @@ export interface FrameAnswer {
   readonly request: PairRequest;
   /** Of the whole order, minor units; null where there is no price. */
   readonly totalMinor: number | null;
+  /** What shoppers read for the size. */
+  readonly sizeName: string;
   /** Names of the design and the material that were judged. */
   readonly lenses: readonly [design: string, material: string];
   /** Thickest edge of both lenses, mm; null where no lens could be computed. */
@@ -148,6 +152,7 @@ function answerOf({ offer, asked }: Context, best: Tried): FrameAnswer {
     verdict,
     request,
     totalMinor,
+    sizeName: sizeName(place.size),
     lenses: [situation.design.name, situation.material.name],
     thickestMm: thickestOf(situation),
     findings: telling.map((outcome) => toFinding(offer, outcome)),

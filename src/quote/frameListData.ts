@@ -12,7 +12,7 @@ const SENT = 72;
 const USED = 180;
 const STEPS_PER_MM = 100;
 
-type SentSize = Pick<FrameSize, 'id' | 'aMm' | 'bMm' | 'dblMm' | 'edMm' | 'priceDifferenceMinor'> & {
+type SentSize = Pick<FrameSize, 'id' | 'name' | 'aMm' | 'bMm' | 'dblMm' | 'edMm' | 'priceDifferenceMinor'> & {
   readonly origin: FrameSize['outline']['origin'];
   /** Radii in 0.01 mm: the first, then each less the one before. */
   readonly steps: readonly number[];
@@ -50,7 +50,8 @@ export function sendFrame(frame: Frame): SentFrame {
   return {
     ...{ id, collection, priceMinor, wearer, sun, mounting, notOffered },
     ...{ rimDepthMm, rimCoverMm, faceFormDeg, frameCurveD, massG },
-    sizes: frame.sizes.map(({ id, aMm, bMm, dblMm, edMm, priceDifferenceMinor, outline }) => ({
+    sizes: frame.sizes.map(({ id, name, aMm, bMm, dblMm, edMm, priceDifferenceMinor, outline }) => ({
+      ...(name === undefined ? {} : { name }),
       ...{ id, aMm, bMm, dblMm, edMm, priceDifferenceMinor },
       origin: outline.origin,
       steps: toSteps(outline.radiiMm),

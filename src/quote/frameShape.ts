@@ -1,5 +1,7 @@
 /** The frame of a pair: one of the shop's, or one that the shopper already has. */
+
 import type { Colourway, Frame, FrameSize, Hole } from '../catalogue/frame.ts';
+import { sizeName } from '../catalogue/sizeNames.ts';
 import { mirror } from '../optics/outline.ts';
 import type { Outline } from '../optics/types.ts';
 import type { FrameShape } from './lensJob.ts';
@@ -21,6 +23,7 @@ export function shopFrameShape({ frame, size, colourway }: ShopFrame): FrameShap
     situation: {
       id: frame.id,
       size: size.id,
+      sizeName: sizeName(size),
       colourway: colourway.code,
       colourwayName: colourway.name,
       stock: colourway.stock,
@@ -48,6 +51,7 @@ export function ownFrameShape(own: OwnMeasures): FrameShape {
       ...rest,
       id: null,
       size: null,
+      sizeName: null,
       colourway: null,
       colourwayName: '',
       stock: 'in-stock',

@@ -7,7 +7,7 @@ export const frameCombination: Rule = {
   asks: 'lens',
   clearedBy: 'choice',
   check({ frame }) {
-    const figures = { size: frame.size ?? '', colourway: frame.colourwayName };
+    const figures = { size: frame.sizeName ?? '', colourway: frame.colourwayName };
     const outcomes: Outcome[] = frame.notOffered
       .filter(({ size, colourway }) => size === frame.size && colourway === frame.colourway)
       .map(({ because }) => ({

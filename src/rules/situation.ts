@@ -20,6 +20,8 @@ export interface FrameSituation {
   /** null: the shopper's own frame. */
   readonly id: string | null;
   readonly size: string | null;
+  /** What shoppers read for the size; null with it. */
+  readonly sizeName: string | null;
   readonly colourway: string | null;
   readonly colourwayName: string;
   readonly stock: Stock;

@@ -1,5 +1,7 @@
 /** A held pair read against the shop as it is now: its request, its names, and what of it is no longer had. */
+
 import type { Frame } from '../../catalogue/frame.ts';
+import { sizeNameOf } from '../../catalogue/sizeNames.ts';
 import type { PairRequest } from '../../quote/request.ts';
 import type { Choices } from '../choices.ts';
 import type { FieldFault } from '../fieldFault.ts';
@@ -41,7 +43,7 @@ function namesOf(choices: Choices, frame: Frame, data: ShopData): PairNames {
     all.find((one) => one.id === id)?.name;
   return {
     model: frame.model,
-    size,
+    size: sizeNameOf(frame, size),
     colourway: frame.colourways.find(({ code }) => code === colourway)?.name ?? colourway,
     wearer,
     use,

@@ -26,7 +26,7 @@ const MARKS = { makeable: 'fits', care: 'care', refused: 'refused' } as const;
 
 /** The card of an answer; `shared` are told above the list and not again on each card. */
 export function cardOf(
-  { verdict, findings, request, lenses, thickestMm, totalMinor }: FrameAnswer,
+  { verdict, findings, sizeName, lenses, thickestMm, totalMinor }: FrameAnswer,
   shared: readonly Finding[],
 ): Card {
   const mark = MARKS[verdict];
@@ -37,7 +37,7 @@ export function cardOf(
     verdict: mark,
     reason: refused ? (findings[0]?.message ?? null) : null,
     mind: refused ? [] : [...new Set(own.map(({ rule }) => rule))],
-    figures: refused ? null : { size: request.size ?? '', lenses: lenses.join(', '), thickestMm, totalMinor },
+    figures: refused ? null : { size: sizeName, lenses: lenses.join(', '), thickestMm, totalMinor },
   };
 }
 

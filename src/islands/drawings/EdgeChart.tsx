@@ -17,7 +17,8 @@ export function EdgeChart(props: { readonly view: EdgeView; readonly tell: Tell;
   const { view, tell, uid } = props;
   const { d } = tell;
   const { rimDepthMm } = view;
-  const most = Math.ceil(Math.max(view.right.thickest.mm, view.left.thickest.mm, rimDepthMm) + 0.6);
+  // Two figures, one above the other, find room above the highest curve.
+  const most = Math.ceil(Math.max(view.right.thickest.mm, view.left.thickest.mm, rimDepthMm) * 1.18);
   const yAt = (thicknessMm: number) => HEIGHT * (1 - thicknessMm / most);
   const every = most > 12 ? 5 : most > 6 ? 2 : 1;
   const lines = Array.from({ length: Math.floor(most / every) + 1 }, (_, i) => i * every);
@@ -77,7 +78,7 @@ export function EdgeChart(props: { readonly view: EdgeView; readonly tell: Tell;
               eye={eye}
               place={view[eye][kind]}
               y={yAt(view[eye][kind].mm)}
-              above={eye === upper(view, kind)}
+              textY={figureY(view, kind, eye, yAt)}
               tell={tell}
             />
           ))}
@@ -107,24 +108,43 @@ export const Dot = ({ eye, x, y }: { readonly eye: Eye; readonly x: number; read
     <rect class="dw-spot dw-hollow" x={num(x - 1.5)} y={num(y - 1.5)} width="3" height="3" />
   );
 
-/** The eye whose figure stands above: the thicker one, so that two figures side by side do not cross. */
-const upper = (view: EdgeView, kind: (typeof EXTREMES)[number]): Eye =>
-  view.left[kind].mm > view.right[kind].mm ? 'left' : 'right';
+/** Figures nearer than this would stand on each other. */
+const NEAR = 34;
+
+/**
+ * Height of the line that a figure stands on, clear of both curves: above a peak and below a valley. Where the eyes'
+ * places lie side by side, two peaks have their figures one above the other, over the higher curve; of two valleys the
+ * higher has its figure above.
+ */
+function figureY(
+  view: EdgeView,
+  kind: (typeof EXTREMES)[number],
+  eye: Eye,
+  yAt: (mm: number) => number,
+): number {
+  const own = view[eye][kind];
+  const other = view[eye === 'right' ? 'left' : 'right'][kind];
+  const near = Math.abs(xAt(own.fromNoseDeg) - xAt(other.fromNoseDeg)) < NEAR;
+  const upper = own.mm > other.mm || (own.mm === other.mm && eye === 'right');
+  if (kind === 'thickest') return near && !upper ? yAt(other.mm) - 9 : yAt(own.mm) - 3;
+  const below = yAt(own.mm) + 7;
+  return (near && upper) || below > HEIGHT - 1 ? yAt(own.mm) - 3 : below;
+}
 
 function Extreme(props: {
   readonly eye: Eye;
   readonly place: EdgePlace;
   readonly y: number;
-  readonly above: boolean;
+  readonly textY: number;
   readonly tell: Tell;
 }) {
-  const { eye, place, y, above, tell } = props;
+  const { eye, place, y, textY, tell } = props;
   const x = xAt(place.fromNoseDeg);
   const side = x < 14 ? 'dw-start' : x > WIDTH - 14 ? 'dw-end' : 'dw-middle';
   return (
     <>
       <Dot eye={eye} x={x} y={y} />
-      <text class={side} x={num(x)} y={num(above ? y - 3 : y + 7)}>
+      <text class={side} x={num(x)} y={num(textY)}>
         {tell.letter(eye)} {tell.number(place.mm)}
       </text>
     </>

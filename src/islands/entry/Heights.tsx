@@ -1,4 +1,5 @@
 /** Where heights are measured on this frame: the lowest point of the lenses, and each pupil above it. On demand. */
+import { sizeName } from '../../catalogue/sizeNames.ts';
 import { writeDigits } from '../../catalogue/words.ts';
 import { frameShape } from '../../components/drawing/frameDrawing.ts';
 import { num } from '../../components/drawing/svgPath.ts';
@@ -46,7 +47,7 @@ export function Heights() {
         aria-describedby="en-heights-s"
       >
         <title id="en-heights-t">
-          {own ? t('entry.heights.titleOwn') : t('entry.heights.title', { size: size.id })}
+          {own ? t('entry.heights.titleOwn') : t('entry.heights.title', { size: sizeName(size) })}
         </title>
         <PlainFront shape={shape} />
         <g class="dimension">

@@ -1,6 +1,7 @@
 /** Facts of a pair that several papers tell: its frame, its lenses, how it was measured, the prescription as written. */
 
 import type { Words } from '../../catalogue/catalogue.ts';
+import { sizeName } from '../../catalogue/sizeNames.ts';
 import { say } from '../../catalogue/words.ts';
 import type { Eye } from '../../optics/types.ts';
 import { readEye } from '../../quote/prescribed.ts';
@@ -15,7 +16,7 @@ import { powerTable, prismText } from './powers.ts';
 export function frameName({ t }: PaperContext, { judged }: PaperPair): string {
   const shop = judged.resolved.shopFrame;
   if (shop === null) return t('frame.own');
-  return `${shop.frame.model}, ${shop.colourway.name}, ${shop.size.id}`;
+  return `${shop.frame.model}, ${shop.colourway.name}, ${sizeName(shop.size)}`;
 }
 
 /** Frame by its name and boxing, mm; `whole` tells what it comes fitted with, too. */

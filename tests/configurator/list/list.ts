@@ -25,6 +25,7 @@ export const answer = (frame: string, change: Partial<FrameAnswer> = {}): FrameA
     lenses: { use: 'none', design: '', material: '', tint: null, coating: null },
   },
   totalMinor: 20000,
+  sizeName: '50-18',
   lenses: ['Single vision', 'Standard plastic'],
   thickestMm: 3,
   findings: [],
