@@ -76,11 +76,14 @@ function makeSurfaced(job: PairJob): MadePair {
   return { right: one(job.right), left: one(job.left), stock: null };
 }
 
-/** Curves that leave the back hollow in every meridian of both eyes; a back that bulges touches the lashes. */
+/**
+ * Curves that leave the back hollow in every meridian of both eyes; a back that bulges touches the lashes. Where none
+ * does, the steepest bulges least, whatever the rim's own curve.
+ */
 function hollowBacked(offeredD: readonly number[], lenses: readonly LensJob[]): readonly number[] {
   const strongestPlusD = Math.max(...lenses.map(({ power }) => toMinusCylinder(power).sphereD));
   const hollow = offeredD.filter((powerD) => powerD >= strongestPlusD);
-  return hollow.length > 0 ? hollow : offeredD;
+  return hollow.length > 0 || offeredD.length === 0 ? hollow : [Math.max(...offeredD)];
 }
 
 const refuse = (refusal: LensRefusal): MadeLens => ({ lens: null, refusal });

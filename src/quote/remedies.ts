@@ -60,7 +60,8 @@ export function remediesFor(
       );
       const whole = able.find(({ outcomes }) => refusals(outcomes).length === 0);
       if (whole) return worded(offer, pair, present.situation, whole, finding);
-      clearing ??= able[0] ?? null;
+      // While the pair is refused for another reason, what clears a caution alone helps nobody.
+      if (finding.level === 'stop') clearing ??= able[0] ?? null;
     }
     return clearing && worded(offer, pair, present.situation, clearing, finding);
   });
