@@ -3,6 +3,7 @@
  * times as many cards as frames; as a component with components in it, each would take longer than all that it says.
  */
 import type { Frame, ListedFrame } from '../../catalogue/frame.ts';
+import { sizeName } from '../../catalogue/sizeNames.ts';
 import type { Field } from '../drawing/field.ts';
 import { bridges, lensColour, priceSpan, shownFirst } from '../frameFacts.ts';
 import type { ShopWords } from '../shopWords.ts';
@@ -57,7 +58,7 @@ function photo(photos: CardPhotos, frame: ListedFrame, { spanMm, heightMm }: Fie
 
 function drawing({ catalogue, t }: ShopWords, frame: Frame, field: Field): string {
   const { size, colourway } = shownFirst(frame);
-  const title = t('drawing.front', { model: frame.model, size: size.id, colourway: colourway.name });
+  const title = t('drawing.front', { model: frame.model, size: sizeName(size), colourway: colourway.name });
   const colours = { colourway, lensColour: lensColour(frame, catalogue.tints) };
   return frameDrawing({ frame, size, ...colours, uid: `c-${frame.id}`, title, field, again: true });
 }
@@ -70,7 +71,7 @@ function heading({ href, money, t }: ShopWords, frame: Frame): string {
 
 function facts({ list, t }: ShopWords, frame: Frame): string {
   const told = [
-    ['card.sizes', frame.sizes.map(({ id }) => id).join(', ')],
+    ['card.sizes', frame.sizes.map(sizeName).join(', ')],
     ['card.mounting', t(`mounting.${frame.mounting.kind}`)],
     ['card.bridge', list(bridges(frame).map((bridge) => t(`bridge.${bridge}`)))],
   ] as const;
