@@ -94,11 +94,16 @@ describe('the list of frames', () => {
     await judged(page);
     await page.getByLabel('Sort by').selectOption('edge');
     await page.getByRole('heading', { name: 'Frames by thickest edge' }).waitFor();
-    const edges = (await page.locator('.frame-card:visible .card-answer').allTextContents()).flatMap(
-      (text) => /([\d.]+) mm/.exec(text)?.[1] ?? [],
-    );
+    const cards = await page.locator('.frame-card:visible').allTextContents();
+    const edges = cards.flatMap((text) => {
+      const [, mm] = /([\d.]+) mm\s*Whole pair/.exec(text) ?? [];
+      return mm === undefined ? [] : [{ mm: Number(mm), childs: Number(text.includes('Made for children')) }];
+    });
     expect(edges.length).toBeGreaterThan(3);
-    expect(edges.map(Number)).toEqual(edges.map(Number).toSorted((a, b) => a - b));
+    expect(new Set(edges.map(({ childs }) => childs)).size).toBe(2);
+    expect(edges).toEqual(edges.toSorted((a, b) => a.childs - b.childs || a.mm - b.mm));
+    // Whose edge it is: the design and the material that were judged.
+    expect(cards.join(' ')).toMatch(/With\s*Single vision, Standard plastic 1\.50/);
     await page.getByLabel('Sort by').selectOption('name');
     expect(await names(page)).toEqual(inShop.toSorted((a, b) => a.localeCompare(b, 'en')));
     await page.getByLabel('Sort by').selectOption('shop');

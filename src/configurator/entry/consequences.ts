@@ -16,7 +16,7 @@ export interface EyeConsequence {
   readonly changed: boolean;
   /** Horizontal prism that 1 mm of error in the place of the centre makes, prism dioptres to 0.01. */
   readonly perMmPrism: number | null;
-  /** Near PD by the geometry of convergence where none was entered, mm to 0.1. */
+  /** Near PD by the geometry of convergence where the lenses need one and none was entered, mm to 0.1. */
   readonly nearPdMm: number | null;
 }
 
@@ -26,6 +26,7 @@ export function consequencesOf(
   { designs, shop: { habits } }: ShopData,
 ): Readonly<Record<Eye, EyeConsequence>> {
   const design = designs.find(({ id }) => id === lenses.design);
+  const usesNearPd = lenses.use === 'near' || Boolean(design?.corridor ?? design?.segment);
   const eyes = readPrescription(prescription);
   const distance = monocular(fit?.pd);
   const of = (eye: Eye, other: Eye): EyeConsequence => {
@@ -38,7 +39,7 @@ export function consequencesOf(
       changed: power !== null && far !== null && power.sphereD !== far.sphereD,
       perMmPrism: power && Number(Math.abs(prismOfMisplacedCentre(power, { xMm: 1, yMm: 0 }).x).toFixed(2)),
       nearPdMm:
-        power === null || distance === null || fit?.nearPd !== undefined
+        !usesNearPd || power === null || distance === null || fit?.nearPd !== undefined
           ? null
           : Number(nearCentrationMm(distance[eye], sight(sphericalEquivalentD(power))).toFixed(1)),
     };
