@@ -2,7 +2,7 @@
  * Prints what a visitor feels in the browser on a processor slowed down four times, for each thing that is done: the
  * longest task of the page's thread by its processor time, so that what else runs on this machine does not count; the
  * slowest answer to an entry by the clock; and how far the page shifts, at once and later than half a second after the
- * last entry. Needs a built shop. Run: `node tests/bench/interaction.ts`.
+ * last entry. Needs a built shop. Run: `node tests/bench/interaction.ts`; `frame` or `list` and a width measure less.
  */
 import type { CDPSession, Page } from 'playwright-core';
 import { openBrowser } from '../site/browser.ts';
@@ -44,6 +44,7 @@ function visiting(page: Page, cdp: CDPSession): Visit {
   return { page, feel };
 }
 
+const only = process.argv.slice(2);
 const server = await serveShop();
 const browser = await openBrowser();
 
@@ -119,9 +120,9 @@ async function list(width: number): Promise<void> {
 }
 
 try {
-  for (const width of [1280, 390]) {
-    await frame(width);
-    await list(width);
+  for (const width of [1280, 390].filter((one) => only.every((text) => !/\d/.test(text) || Number(text) === one))) {
+    if (!only.includes('list')) await frame(width);
+    if (!only.includes('frame')) await list(width);
   }
 } finally {
   await browser.close();

@@ -8,9 +8,10 @@ export function keepInView(): void {
   if (!ticket || !head || !toggle) return;
   const isOpen = () => toggle.getAttribute('aria-expanded') === 'true';
   // On a wide screen the ticket has a column of its own, and no toggle.
+  const isBar = () => toggle.offsetParent !== null;
   const isCovered = (at: Element) => {
     const [field, bar] = [at.getBoundingClientRect(), ticket.getBoundingClientRect()];
-    return toggle.offsetParent !== null && field.bottom > bar.top && field.top < bar.bottom;
+    return isBar() && field.bottom > bar.top && field.top < bar.bottom;
   };
   const uncover = () => {
     const at = document.activeElement;
@@ -20,8 +21,10 @@ export function keepInView(): void {
     else at.scrollIntoView({ block: 'nearest' });
   };
   const sizes = new ResizeObserver(() => {
-    const style = document.documentElement.style;
-    style.setProperty('--ws-bar', `${head.offsetHeight + ticket.clientTop}px`);
+    const bar = `${head.offsetHeight + ticket.clientTop}px`;
+    // No property of the root that is inherited: the whole page would be styled again.
+    document.documentElement.style.scrollPaddingBlockEnd = isBar() ? `calc(${bar} + 0.6rem)` : '';
+    ticket.style.setProperty('--ws-bar', bar);
     uncover();
   });
   sizes.observe(ticket);
