@@ -26,19 +26,35 @@ export interface Standing {
 /** Whether a finding only asks for an entry. */
 export const isAsking = ({ rule, level }: Finding): boolean => level === 'stop' && ASKING.includes(rule);
 
-/** How the entries stand by their faults and the engine's answer. */
-export function standingOf(faults: readonly FieldFault[], answer: Answer): Standing {
+/**
+ * How the entries stand by their faults and the engine's answer. What `isTyped` for the first time is no fault yet: it
+ * is still needed, as before its first sign.
+ */
+export function standingOf(
+  faults: readonly FieldFault[],
+  answer: Answer,
+  isTyped: (field: Field) => boolean = () => false,
+): Standing {
   const all = answer.pairs[0]?.findings ?? [];
   const findings = all.filter((finding) => !isAsking(finding));
-  const wrong = faults.filter(({ missing }) => !missing);
+  const isBegun = ({ field, missing }: FieldFault) => !missing && field !== null && isTyped(field);
+  const begun = faults.filter(isBegun);
+  const wrong = faults.filter((fault) => !fault.missing && !isBegun(fault));
+  const asked = all
+    .filter(isAsking)
+    .map((finding) => ({ field: fieldAsked(finding), message: finding.message }))
+    // Missing for the engine since a faulty entry beside it was left out: told where the fault is.
+    .filter(
+      (need) =>
+        !faults.some(
+          (fault) => isAbout(fault.field, need) && !(isBegun(fault) && fault.field === need.field),
+        ),
+    );
   const needs = [
-    ...faults.filter(({ missing }) => missing).map(({ field, message }) => ({ field, message })),
-    ...all
-      .filter(isAsking)
-      .map((finding) => ({ field: fieldAsked(finding), message: finding.message }))
-      // Missing for the engine since a faulty entry beside it was left out: told where the fault is.
-      .filter((need) => !faults.some(({ field }) => isAbout(field, need))),
-  ];
+    ...faults.filter(({ missing }) => missing),
+    ...begun.filter(({ field }) => !asked.some((need) => need.field === field)),
+    ...asked,
+  ].map(({ field, message }) => ({ field, message }));
   return { kind: kindOf(wrong, needs, findings, answer), needs, faults: wrong, findings };
 }
 

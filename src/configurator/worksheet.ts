@@ -106,7 +106,9 @@ export function createWorksheet({ frame, data, opening, date }: WorksheetSource)
     }),
     applied,
     read,
-    standing: computed([faults, answer], standingOf),
+    standing: computed([faults, answer, left], (all, now, gone) =>
+      standingOf(all, now, (field) => gone[field] !== true),
+    ),
     shownFaults: computed([faults, left], (all, gone) => {
       const shown = all.filter(({ field }) => field === null || gone[field] === true);
       // The same empty list each time, so that no field is drawn again while all is well.

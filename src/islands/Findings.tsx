@@ -7,18 +7,20 @@ import { isShopsWork } from '../configurator/shopsWork.ts';
 import type { Finding } from '../quote/answer.ts';
 import { Sign } from './Mark.tsx';
 import { idOf, useSheet } from './sheet.ts';
+import { useAdvice } from './useAdvice.ts';
 import { useStore } from './useStore.ts';
 
 const SIGNS = { stop: 'refused', caution: 'care', note: 'open' } as const;
 
 type Parts = typeof import('./Advice.tsx');
 
-/** `parts`: what advice is drawn with, once it was loaded. */
-export function Findings({ parts }: { readonly parts: Parts | null }) {
+export function Findings() {
   const sheet = useSheet();
   const { t, data } = sheet;
   const { faults, needs, findings } = useStore(sheet.standing);
   const waiting = useStore(sheet.advice).kind === 'waiting';
+  const loaded = useAdvice();
+  const parts = loaded === 'failed' ? null : loaded;
   return (
     <>
       {faults.length > 0 && (
@@ -62,7 +64,7 @@ export function Findings({ parts }: { readonly parts: Parts | null }) {
 
 /** On a narrow screen, where the list is folded away: links to every entry that is to be mended or still needed. */
 export function Leads() {
-  const { faults, needs } = useStore(useSheet().standing);
+  const { faults, needs } = useStore(useSheet().standing, { soon: true });
   const fields = new Set([...faults, ...needs].map(({ field }) => field));
   if (fields.size === 0) return null;
   return (

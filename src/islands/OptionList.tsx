@@ -10,6 +10,9 @@ import { useSheet } from './sheet.ts';
 import { useStore } from './useStore.ts';
 import { useTradeFigures } from './useTradeFigures.ts';
 
+/** On a narrow screen the chosen one of these comes alone: there are many, or few ask for another. */
+const FOLDED: readonly ReportedChoice[] = ['blank', 'tint'];
+
 export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
   const sheet = useSheet();
   const { t, data, pointed } = sheet;
@@ -21,18 +24,23 @@ export function OptionList({ kind }: { readonly kind: ReportedChoice }) {
   const [whole, setWhole] = useState(false);
   // What a narrow screen lays the table out by.
   const has = (wanted: TradeColumn, then: string) => (columns.some(({ key }) => key === wanted) ? then : '');
+  const folds = FOLDED.includes(kind);
+  const more = folds ? 'all' : 'whole';
   const unit = (key: TradeColumn) => (key === 'price' ? '' : t(`trade.unit.${key}`));
   return (
-    <fieldset class={whole ? 'ws-options' : 'ws-options ws-brief'}>
+    <fieldset class={whole ? 'ws-options' : `ws-options ws-brief${folds ? ' ws-folds' : ''}`}>
       <legend>{t(`option.${kind}.legend`)}</legend>
       <button
         type="button"
         class="ws-whole"
         aria-expanded={whole}
-        aria-label={t(whole ? 'trade.lessOf' : 'trade.wholeOf', { kind: t(`option.${kind}.legend`) })}
+        aria-label={t(`trade.${whole ? 'less' : more}Of`, {
+          kind: t(`option.${kind}.legend`),
+          count: rows.length,
+        })}
         onClick={() => setWhole(!whole)}
       >
-        {t(whole ? 'trade.less' : 'trade.whole')}
+        {t(`trade.${whole ? 'less' : more}`, { count: rows.length })}
       </button>
       <p class="ws-lead">
         {t(`option.${kind}.text`)}{' '}

@@ -1,28 +1,29 @@
 /** What a store holds, drawn again when that changes. */
 import { listenKeys, type MapStore, type ReadableAtom } from 'nanostores';
 import { useEffect, useState } from 'preact/hooks';
+import { inTurn, outOfTurn } from './inTurn.ts';
 
-/** The value of a store; with `keys`, only changes of those draw again. */
-export function useStore<T>(
-  store: ReadableAtom<T>,
-  { keys }: { readonly keys?: readonly (keyof T)[] } = {},
-): T {
-  const [, draw] = useState({});
+interface Wanted<T> {
+  /** Only changes of these are drawn. */
+  readonly keys?: readonly (keyof T)[];
+  /** Before all that waits to be drawn. */
+  readonly soon?: boolean;
+}
+
+/** The value of a store. What changed is drawn in turn with all other parts of the page. */
+export function useStore<T>(store: ReadableAtom<T>, { keys, soon = false }: Wanted<T> = {}): T {
+  const [, set] = useState({});
+  const [draw] = useState(() => () => set({}));
+  outOfTurn(draw);
   const shown = store.get();
   useEffect(() => {
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const again = () => {
-      timer ??= setTimeout(() => {
-        timer = undefined;
-        draw({});
-      });
-    };
+    const again = () => inTurn(draw, soon);
     // It may have changed since it was drawn.
     if (store.get() !== shown) again();
     const end = keys ? listenKeys(store as unknown as MapStore, keys as never, again) : store.listen(again);
     return () => {
       end();
-      clearTimeout(timer);
+      outOfTurn(draw);
     };
   }, [store, `${keys}`]);
   return shown;

@@ -120,7 +120,9 @@ async function list(width: number): Promise<void> {
 }
 
 try {
-  for (const width of [1280, 390].filter((one) => only.every((text) => !/\d/.test(text) || Number(text) === one))) {
+  for (const width of [1280, 390].filter((one) =>
+    only.every((text) => !/\d/.test(text) || Number(text) === one),
+  )) {
     if (!only.includes('list')) await frame(width);
     if (!only.includes('frame')) await list(width);
   }

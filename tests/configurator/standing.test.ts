@@ -27,6 +27,22 @@ it('lists every fault and every need with the field that it leads to', () => {
   expect(needs.map(({ field }) => field)).toEqual(['pd.left']);
 });
 
+it('asks on for what is typed the first time, and finds fault with it once it was left', () => {
+  const { request, faults } = readEntries(
+    { ...EYES, 'right.sphere': '-3.3', 'left.cylinder': '+' },
+    { frame: frameOf('sanderling'), data: shop, date: DATE },
+  );
+  const reply = quote(shop, request);
+  if (!reply.ok) throw new Error(JSON.stringify(reply.faults));
+  const asked = standingOf(faults, reply.answer, () => true);
+  expect(asked.kind).toBe('needs');
+  expect(asked.faults).toEqual([]);
+  // The sphere as before its first sign; the cylinder is unfinished, so no verdict is given without it.
+  expect(asked.needs.map(({ field }) => field)).toEqual(['left.cylinder', 'right.sphere']);
+  expect(asked.needs[1]).toEqual(stand({ ...EYES, 'right.sphere': '' }).needs[0]);
+  expect(standingOf(faults, reply.answer, (field) => field === 'left.cylinder').kind).toBe('mend');
+});
+
 it('asks for the height that the design needs, at its field', () => {
   const more = { 'right.add': '2.00', 'left.add': '2.00', use: 'all' };
   expect(stand({ ...EYES, ...more }).needs.map(({ field }) => field)).toEqual([
