@@ -81,7 +81,12 @@ async function frame(width: number): Promise<void> {
     await page.keyboard.press('End');
     await page.keyboard.press('Backspace');
   });
-  await feel('a high sphere', () => page.locator(field('right.sphere')).fill('-11.50'));
+  // By keys: what a program fills in counts as no entry, and all that it moves as moved late.
+  await feel('a high sphere', async () => {
+    await page.locator(field('right.sphere')).click();
+    await page.keyboard.press('Control+A');
+    await page.keyboard.type('-11.50');
+  });
   await feel('material', pick('material', 'thiourethane-1-67'));
   await feel('coating', pick('coating', 'anti-reflective'));
   await feel('size', () => page.locator('input[name="size"]:not(:checked)').first().check());

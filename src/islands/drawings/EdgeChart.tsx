@@ -88,13 +88,13 @@ export function EdgeChart(props: { readonly view: EdgeView; readonly tell: Tell;
   );
 }
 
-/** Where on the line of the rim the curves leave most room for its name. */
+/** Where on the line of the rim, off its ends, the curves leave most room for its name. */
 function clearDeg({ right, left, stepDeg, rimDepthMm }: EdgeView): number {
   const room = (deg: number) => {
     const i = Math.round(deg / stepDeg);
     return Math.min(...[right, left].map(({ mm }) => Math.abs((mm[i] ?? 0) - rimDepthMm)));
   };
-  return [45, 135, 225, 315].reduce((one, other) => (room(other) > room(one) ? other : one));
+  return [120, 180, 240].reduce((one, other) => (room(other) > room(one) ? other : one));
 }
 
 const curve = (mm: readonly number[], stepDeg: number, yAt: (mm: number) => number) =>
