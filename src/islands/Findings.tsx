@@ -64,7 +64,7 @@ export function Findings() {
 
 /** On a narrow screen, where the list is folded away: links to every entry that is to be mended or still needed. */
 export function Leads() {
-  const { faults, needs } = useStore(useSheet().standing, { soon: true });
+  const { faults, needs } = useStore(useSheet().standing, { turn: 'first' });
   const fields = new Set([...faults, ...needs].map(({ field }) => field));
   if (fields.size === 0) return null;
   return (

@@ -24,9 +24,9 @@ interface Props {
 export function Verdict({ open, onToggle }: Props) {
   const sheet = useSheet();
   const { t } = sheet;
-  const standing = useStore(sheet.standing, { soon: true });
-  const { price } = useStore(sheet.answer, { soon: true });
-  const priced = useStore(sheet.priceFaults, { soon: true }).length === 0;
+  const standing = useStore(sheet.standing, { turn: 'first' });
+  const { price } = useStore(sheet.answer, { turn: 'first' });
+  const priced = useStore(sheet.priceFaults, { turn: 'first' }).length === 0;
   const figures = useFigures();
   return (
     <div class={`ws-verdict ws-verdict-${standing.kind}`}>

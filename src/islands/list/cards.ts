@@ -4,6 +4,7 @@ import { cardOf, sharedCautions } from '../../configurator/list/card.ts';
 import type { FrameListStores } from '../../configurator/list/frameList.ts';
 import type { Finding } from '../../quote/answer.ts';
 import type { FrameAnswer } from '../../quote/frameList.ts';
+import { inTurn } from '../inTurn.ts';
 import { CardAnswer } from './CardAnswer.tsx';
 
 interface OnPage {
@@ -43,7 +44,10 @@ export function keepCards(stores: FrameListStores, page: ParentNode): void {
     const order = stores.order.get();
     const shown = stores.shown.get();
     const ids = new Set(shown.map(({ id }) => id));
-    for (const [id, { element }] of cards) element.hidden = !ids.has(id);
+    for (const [id, { element }] of cards) {
+      if (ids.has(id)) showInTurn(element);
+      element.hidden = !ids.has(id);
+    }
     const inShop = order === 'shop' ? stores.facts : shown;
     const filled = new Map<Element, number>();
     for (const { id } of inShop) {
@@ -71,6 +75,16 @@ export function keepCards(stores: FrameListStores, page: ParentNode): void {
   stores.progress.listen(say);
   stores.shown.listen(arrange);
   stores.progress.listen(arrange);
+}
+
+/**
+ * A card that was not seen gets its room at once and its drawing in turn: all at once would hold up whoever filters.
+ * Where a browser cannot tell, it is drawn at once.
+ */
+function showInTurn(element: HTMLElement): void {
+  if (element.checkVisibility?.({ contentVisibilityAuto: true }) ?? true) return;
+  element.classList.add('card-later');
+  inTurn(() => element.classList.remove('card-later'), 'alone');
 }
 
 const textOf = (findings: readonly Finding[]) => findings.map(({ message }) => message).join('\n');
