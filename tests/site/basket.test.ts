@@ -223,7 +223,7 @@ describe('a comparison', () => {
     await dialog.getByRole('button', { name: 'Take away C' }).click();
     await expect.poll(() => dialog.getByRole('columnheader', { name: /^[ABC]\./ }).count()).toBe(2);
     await dialog.getByRole('button', { name: 'Put on the worksheet: A' }).click();
-    expect(await page.locator('input[name="material"]:checked').inputValue()).toBe('standard-plastic');
+    await page.locator('input[name="material"][value="standard-plastic"]:checked').waitFor();
     expect(sheet.faults).toEqual([]);
     await page.context().close();
   });

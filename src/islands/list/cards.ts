@@ -44,10 +44,10 @@ export function keepCards(stores: FrameListStores, page: ParentNode): void {
     const order = stores.order.get();
     const shown = stores.shown.get();
     const ids = new Set(shown.map(({ id }) => id));
-    for (const [id, { element }] of cards) {
-      if (ids.has(id)) showInTurn(element);
-      element.hidden = !ids.has(id);
-    }
+    // Read before anything is changed: else the page would be laid out anew for each card.
+    const unseen = [...cards].filter(([id, { element }]) => ids.has(id) && !isSeen(element));
+    for (const [id, { element }] of cards) element.hidden = !ids.has(id);
+    for (const [, { element }] of unseen) showInTurn(element);
     const inShop = order === 'shop' ? stores.facts : shown;
     const filled = new Map<Element, number>();
     for (const { id } of inShop) {
@@ -77,12 +77,11 @@ export function keepCards(stores: FrameListStores, page: ParentNode): void {
   stores.progress.listen(arrange);
 }
 
-/**
- * A card that was not seen gets its room at once and its drawing in turn: all at once would hold up whoever filters.
- * Where a browser cannot tell, it is drawn at once.
- */
+/** Whether a card was drawn; where a browser cannot tell, it is taken to be. */
+const isSeen = (element: HTMLElement) => element.checkVisibility?.({ contentVisibilityAuto: true }) ?? true;
+
+/** A card that was not seen gets its room at once and its drawing in turn: all at once would hold up whoever filters. */
 function showInTurn(element: HTMLElement): void {
-  if (element.checkVisibility?.({ contentVisibilityAuto: true }) ?? true) return;
   element.classList.add('card-later');
   inTurn(() => element.classList.remove('card-later'), 'alone');
 }
