@@ -3,6 +3,8 @@
  * it, and what answers first is seen first.
  */
 
+import { holdFocus } from './holdFocus.ts';
+
 /** Before all others; with others; or in a frame of its own, since laying it out takes long. */
 export type Turn = 'first' | 'next' | 'alone';
 
@@ -37,6 +39,7 @@ export function outOfTurn(draw: () => void): boolean {
 async function drawAll(): Promise<void> {
   for (let all = inOrder(); all.length > 0; all = inOrder()) {
     const end = performance.now() + SHARE_MS;
+    const bringBack = holdFocus();
     for (const draw of all) {
       const isAlone = waiting.alone.has(draw);
       if (!outOfTurn(draw)) continue;
@@ -45,6 +48,7 @@ async function drawAll(): Promise<void> {
       await null;
       if (isAlone || performance.now() >= end) break;
     }
+    bringBack();
     await frame();
   }
   drawing = false;
