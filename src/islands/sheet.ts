@@ -31,7 +31,7 @@ export function useEntryStores(): EntryStores {
 
 /** What is typed in one field, as it stands. */
 export function useEntry(field: Field): string {
-  return useStore(useEntryStores().entries, { keys: [field] })[field] ?? '';
+  return useStore(useEntryStores().entries, { keys: [field], turn: 'first' })[field] ?? '';
 }
 
 /** The fault to show at a field. */

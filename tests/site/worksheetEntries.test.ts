@@ -200,7 +200,8 @@ describe('the worksheet', () => {
     if (language !== '') await page.goto(`${server.origin}${language}/frames/ruff/`);
     await untilAlive(page);
     await typeAll({ 'right.sphere': '-4.25', 'left.sphere': '-4.25', 'pd.right': '31', 'pd.left': '31' });
-    await page.locator('td.ws-col-thickest').first().waitFor();
+    // The lists are drawn one after another.
+    await page.locator('.ws-trade').last().locator('td.ws-col-thickest').first().waitFor();
     const hidden = await page.evaluate(() =>
       [...document.querySelectorAll('.ws-trade tbody')].flatMap((row) => {
         const [name, price] = ['.ws-pick', 'td.ws-col-price'].map((one) => row.querySelector(one));
