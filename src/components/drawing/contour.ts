@@ -22,7 +22,7 @@ export function beside(contour: Contour, byMm: number): Contour {
     const after = at(contour, i + 1);
     const dx = after.xMm - before.xMm;
     const dy = after.yMm - before.yMm;
-    const length = Math.hypot(dx, dy) || 1;
+    const length = Math.sqrt(dx * dx + dy * dy) || 1;
     return { xMm: p.xMm + (dy / length) * byMm, yMm: p.yMm - (dx / length) * byMm };
   });
 }
@@ -30,7 +30,7 @@ export function beside(contour: Contour, byMm: number): Contour {
 /** The i-th point; `i` wraps round at either end. */
 export function at(contour: Contour, i: number): PointMm {
   const n = contour.length;
-  return contour[((i % n) + n) % n] as PointMm;
+  return contour[i >= 0 && i < n ? i : ((i % n) + n) % n] as PointMm;
 }
 
 /**
