@@ -26,6 +26,15 @@ export interface Compensated {
   readonly prism: PrismVector;
 }
 
+/** The ordered power as it must be at the distance from the eye at which it is worn, D; the same where that is not known. */
+export function atFit(
+  power: SpheroCylinder,
+  { testedVertexMm, wornVertexMm }: WearingPosition,
+): SpheroCylinder {
+  if (testedVertexMm === null || wornVertexMm === null) return power;
+  return atWornVertex(power, testedVertexMm, wornVertexMm);
+}
+
 /**
  * What to order instead, rounded to 0.01 D and whole degrees; null where it would be the same within 0.06 D and
  * 0.1 prism dioptre. `wrap` is the prism that the tilted lens itself adds.
@@ -39,11 +48,7 @@ export function compensate(
   habits: ShopHabits,
   wrap: PrismVector,
 ): Compensated | null {
-  const { testedVertexMm, wornVertexMm } = position;
-  const moved =
-    testedVertexMm === null || wornVertexMm === null
-      ? ordered.power
-      : atWornVertex(ordered.power, testedVertexMm, wornVertexMm);
+  const moved = atFit(ordered.power, position);
   const turned = design.kind === 'single-vision' && isTilted(position, habits);
   const wanted = turned
     ? orderFor({ power: moved, prism: ordered.prism }, position, index, wrap)

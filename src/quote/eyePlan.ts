@@ -4,7 +4,7 @@ import { sphericalEquivalentD } from '../optics/prescription.ts';
 import { NO_PRISM } from '../optics/prism.ts';
 import type { Eye, PrismVector } from '../optics/types.ts';
 import type { EyePrescription, EyeSituation } from '../rules/situation.ts';
-import { compensate, type WearingPosition } from './asWorn.ts';
+import { atFit, compensate, type WearingPosition } from './asWorn.ts';
 import type { FrameShape, LensJob } from './lensJob.ts';
 import { opticalTiltDeg, placeLens } from './placement.ts';
 import { orderedPower } from './prescribed.ts';
@@ -72,6 +72,7 @@ export function planEye(
     eye,
     prescribed: own,
     ordered: power,
+    intended: power && atFit(power, position),
     compensated: changed,
     orderedAddD: addD,
     outline,

@@ -2,28 +2,34 @@ import { meridianPowerD } from '../optics/prescription.ts';
 import { round2 } from './round.ts';
 import { eachEye, type Rule } from './rule.ts';
 
-/** Horizontal prism imbalance that a finished pair may have, prism dioptres (ANSI Z80.1-2015, single vision). */
-const TOLERANCE_PRISM = 0.67;
+/** Half of the horizontal prism that a weak pair may have, prism dioptres (ANSI Z80.1-2015: 0.67): a mm makes as much. */
+const FROM_PRISM = 0.335;
 
-/** Prism that an error of 1 mm in the PD of one eye makes, against half of what the standard leaves for the pair. */
+/**
+ * How far the PD of a strong pair may be out, mm (ANSI Z80.1-2015, horizontal over 2.75 D and, for a progressive,
+ * 3.375 D): between both reference points, and for a progressive at each.
+ */
+export const PD_TOLERANCE = {
+  pair: { message: 'pair', overD: 2.75, mm: 2.5 },
+  each: { message: 'each', overD: 3.375, mm: 1 },
+} as const;
+
+/** Prism that an error of 1 mm in the PD of one eye makes, and what the standard allows at that strength. */
 export const pdSensitivity: Rule = {
   id: 'pd-sensitivity',
   asks: 'lens',
   clearedBy: 'person',
-  check: (situation) =>
-    situation.use === 'none'
-      ? []
-      : eachEye(situation, ({ eye, ordered }) => {
-          if (ordered === null) return null;
-          // Prentice: 1 mm is 0.1 cm.
-          const perMm = round2(Math.abs(meridianPowerD(ordered, 180)) / 10);
-          return perMm >= TOLERANCE_PRISM / 2
-            ? {
-                message: 'per-mm',
-                level: 'note',
-                eye,
-                figures: { perMmPrism: perMm, tolerancePrism: TOLERANCE_PRISM },
-              }
-            : null;
-        }),
+  check: (situation) => {
+    const { use, design } = situation;
+    if (use === 'none') return [];
+    const { message, overD, mm } = design.corridor === null ? PD_TOLERANCE.pair : PD_TOLERANCE.each;
+    return eachEye(situation, ({ eye, ordered }) => {
+      if (ordered === null) return null;
+      const horizontalD = Math.abs(meridianPowerD(ordered, 180));
+      // Prentice: 1 mm is 0.1 cm.
+      const perMmPrism = round2(horizontalD / 10);
+      if (perMmPrism < FROM_PRISM || horizontalD <= overD) return null;
+      return { message, level: 'note', eye, figures: { perMmPrism, toleranceMm: mm } };
+    });
+  },
 };

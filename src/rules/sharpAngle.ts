@@ -51,13 +51,13 @@ function sightLines(situation: Situation): readonly [SightLine, SightLine] | nul
   return right && left && [right, left];
 }
 
-function sightLine(situation: Situation, { eye, lens, ordered }: EyeSituation): SightLine | null {
-  if (lens === null || ordered === null) return null;
+function sightLine(situation: Situation, { eye, lens, intended }: EyeSituation): SightLine | null {
+  if (lens === null || intended === null) return null;
   const { material, frame, tiltDeg, habits } = situation;
   const pantoscopicTiltDeg = tiltToSightDeg(tiltDeg, habits);
   return {
     lens: { ...lens.surfaces, index: material.ne },
     position: { eye, pantoscopicTiltDeg, faceFormDeg: frame.faceFormDeg },
-    intended: ordered,
+    intended,
   };
 }

@@ -105,6 +105,8 @@ export interface EyeSituation {
   readonly prescribed: EyePrescription;
   /** Power at the reference point for the use asked; null while it is not known. */
   readonly ordered: SpheroCylinder | null;
+  /** Power that the wearer is meant to have at the back of the lens where it is worn, D; null as `ordered`. */
+  readonly intended: SpheroCylinder | null;
   /** Power and prism to order so that the wearer gets it in this frame; null: the same. */
   readonly compensated: { readonly power: SpheroCylinder; readonly prism: PrismVector } | null;
   /** Add that the design is ordered with, D; 0 where none. */

@@ -6,7 +6,10 @@ import type { Situation } from './situation.ts';
 /** Reading level of single vision below the optical centre, mm: common practice. */
 const SINGLE_VISION_DROP_MM = 10;
 
-/** Vertical prism of one eye against the other at the reading level, ordered prism included (Prentice). */
+/**
+ * Vertical prism of one eye against the other at the reading level, beyond what was prescribed (Prentice): a
+ * prescribed prism is what the eyes need, there as in the distance.
+ */
 export const verticalImbalance: Rule = {
   id: 'vertical-imbalance',
   asks: 'lens',
@@ -17,8 +20,8 @@ export const verticalImbalance: Rule = {
     if (right.ordered === null || left.ordered === null) return [];
     const dropMm = readingDropMm(situation);
     const { rightBaseUp } = readingImbalance(
-      { power: right.ordered, prism: right.prescribed.prism },
-      { power: left.ordered, prism: left.prescribed.prism },
+      { power: right.ordered },
+      { power: left.ordered },
       { dropMm, insetMm: right.nearInsetMm },
     );
     const prism = round2(Math.abs(rightBaseUp));

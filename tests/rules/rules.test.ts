@@ -73,6 +73,18 @@ const allowed: readonly [string, Change][] = [
   ['reading-zone-cut', { prescription: withAdd, lenses: progressive, fit: { fittingHeight: heights(25) } }],
   ['segment-cut', { prescription: withAdd, lenses: bifocal, fit: { segmentHeight: heights(20) } }],
   ['vertical-imbalance', { prescription: rx({ sphere: -3 }, { sphere: -2 }) }],
+  // Two alike lenses part the eyes nowhere: what is prescribed is what the eyes need, below the center as well.
+  [
+    'vertical-imbalance',
+    {
+      prescription: rx(
+        { sphere: 1, add: 2, prism: [{ amount: 1, base: 'up' }] },
+        { sphere: 1, add: 2, prism: [{ amount: 1, base: 'down' }] },
+      ),
+      lenses: progressive,
+      fit: { fittingHeight: heights(25) },
+    },
+  ],
   ['pd-sensitivity', { prescription: rx({ sphere: -3.25 }) }],
   ['monovision', { prescription: rx({ sphere: 1, add: 2 }, { sphere: 1.5, add: 2 }) }],
   ['decentration', { fit: { pd: { right: 31.5, left: 31.5 } } }],
@@ -285,6 +297,29 @@ const refused: readonly [string, Change, string, object][] = [
     { prescription: rx({ sphere: 6 }), lenses: { material: 'thin' } },
     'note both surfaced',
     { angleDeg: 14.2 },
+  ],
+  // ANSI Z80.1-2015: over 2.75 D across, the reference points of a pair may be out by 2.5 mm.
+  [
+    'pd-sensitivity',
+    { prescription: rx({ sphere: -9.5 }, { sphere: -2 }) },
+    'note right pair',
+    { perMmPrism: 0.95, toleranceMm: 2.5 },
+  ],
+  [
+    'pd-sensitivity',
+    {
+      prescription: rx({ sphere: 4, add: 2 }),
+      lenses: progressive,
+      fit: { fittingHeight: heights(25) },
+    },
+    'note right each,note left each',
+    { perMmPrism: 0.4, toleranceMm: 1 },
+  ],
+  [
+    'vertical-imbalance',
+    { prescription: rx({ sphere: -4 }, { sphere: -2 }) },
+    'note both single-vision',
+    { prism: 2 },
   ],
   [
     'colour-fringes',
