@@ -1,6 +1,6 @@
 /**
  * The nearest change in this shop that clears a finding: computed, never guessed. Every single change is judged, the
- * smallest kind of change first and within a kind the cheapest; one is taken when the finding is gone and no rule
+ * smallest kind of change first and within a kind the cheapest, among tints the nearest in darkness; one is taken when the finding is gone and no rule
  * stops what it did not stop before. One after which the pair can be made goes before one after which it is still
  * refused, which says so.
  */
@@ -43,7 +43,7 @@ export function remediesFor(
   const ofKind = (kind: (typeof CHANGE_KINDS)[number]) => {
     let list = candidates.get(kind);
     if (list === undefined) {
-      list = candidatesOf(offer, date, pair, kind, totalOf).filter(({ outcomes }) =>
+      list = candidatesOf(offer, date, pair, kind, totalOf, present.situation).filter(({ outcomes }) =>
         outcomes.every((outcome) => !isStop(outcome) || stopsBefore.has(keyOf(outcome))),
       );
       candidates.set(kind, list);
@@ -106,21 +106,31 @@ function judged(offer: Offer, date: string, pair: PairRequest) {
   return { shopFrame: resolved.shopFrame, situation, outcomes: judge(situation) };
 }
 
-/** All changes of a kind, judged, the cheapest first; those without a price last. */
+/** Light that the darkest state of the lenses lets through, 0 to 1; 1 without a tint. */
+const darkest = ({ tint }: Situation): number =>
+  Math.min(1, ...(tint?.states ?? []).map(({ transmittance }) => transmittance));
+
+/** All changes of a kind, judged, the nearest first (tints alone), then the cheapest; those without a price last. */
 function candidatesOf(
   offer: Offer,
   date: string,
   pair: PairRequest,
   kind: (typeof CHANGE_KINDS)[number],
   totalOf: OrderTotal,
+  present: Situation,
 ): readonly Candidate[] {
+  const apart = ({ situation }: Candidate) =>
+    kind === 'tint' ? Math.abs(darkest(situation) - darkest(present)) : 0;
   return changesOf(offer, pair, kind)
     .flatMap((change) => {
       const result = judged(offer, date, withChange(pair, change));
       if (result === null) return [];
       return [{ change, ...result, totalMinor: totalOf(result.shopFrame, result.situation) }];
     })
-    .sort((one, other) => (one.totalMinor ?? Infinity) - (other.totalMinor ?? Infinity));
+    .sort(
+      (one, other) =>
+        apart(one) - apart(other) || (one.totalMinor ?? Infinity) - (other.totalMinor ?? Infinity),
+    );
 }
 
 function worded(
