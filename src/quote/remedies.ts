@@ -1,6 +1,6 @@
 /**
  * The nearest change in this shop that clears a finding: computed, never guessed. Every single change is judged, the
- * smallest kind of change first and within a kind the cheapest, among tints the nearest in darkness; one is taken when the finding is gone and no rule
+ * smallest kind of change first and within a kind the cheapest, among tints the nearest in kind and darkness; one is taken when the finding is gone and no rule
  * stops what it did not stop before. One after which the pair can be made goes before one after which it is still
  * refused, which says so.
  */
@@ -120,7 +120,9 @@ function candidatesOf(
   present: Situation,
 ): readonly Candidate[] {
   const apart = ({ situation }: Candidate) =>
-    kind === 'tint' ? Math.abs(darkest(situation) - darkest(present)) : 0;
+    kind === 'tint'
+      ? Number(situation.tint?.kind !== present.tint?.kind) + Math.abs(darkest(situation) - darkest(present))
+      : 0;
   return changesOf(offer, pair, kind)
     .flatMap((change) => {
       const result = judged(offer, date, withChange(pair, change));

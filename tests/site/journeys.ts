@@ -111,7 +111,7 @@ export const JOURNEYS: readonly Journey[] = [
     entries: { ...MEASURED, ...both('sphere', '-1.00'), tint: 'glacier-brown' },
     says: [
       'category 4 (4.6 % of the light). Never wear it for driving, by day or by night. ',
-      'Clear would do.',
+      'Brown, sun would do.',
     ],
     taken: ['tint'],
   },
