@@ -1,9 +1,11 @@
 /**
  * The front curve of a pair: which of the curves that a material offers. Vogel's rule, a rule of thumb (from memory,
  * Brooks & Borish), gives the wish; the rim's own curve bounds it; both eyes share one curve unless their wishes
- * are further apart than the shop allows. Powers are true surface powers in the material (see toolIndex.ts).
+ * are further apart than the shop allows. Powers are true surface powers in the material; rim and lens are compared as
+ * a lens clock reads both (see toolIndex.ts), since rims are bent and measured so.
  */
 import { sphericalEquivalentD } from './prescription.ts';
+import { toolReadingD, truePowerD } from './toolIndex.ts';
 import type { Eye, SpheroCylinder } from './types.ts';
 
 /** What a base curve is chosen from. */
@@ -12,10 +14,10 @@ export interface BaseCurveQuestion {
   readonly offeredD: readonly number[];
   readonly right: SpheroCylinder | null;
   readonly left: SpheroCylinder | null;
-  /** Curve of the rim as a true power in this material, D; null where the rim follows the lens or is not known. */
+  /** Index of the material: what its curves read on the tool. */
+  readonly index: number;
+  /** Curve of the rim, D at the tool index; null where the rim follows the lens or is not known. */
   readonly frameCurveD: number | null;
-  /** How far the lens may be from the rim's curve, D; 2 where absent (common practice). */
-  readonly frameLeewayD?: number;
   /** One curve serves both eyes while their wishes differ by no more than this, D; always where absent. */
   readonly sharedUpToD?: number;
 }
@@ -33,6 +35,9 @@ export interface BaseCurve {
    */
   readonly reason: 'power' | 'frame' | 'only' | 'out-of-reach';
 }
+
+/** How far the front of a lens may be from the rim's curve, D at the tool index: common practice. */
+export const FRAME_LEEWAY_D = 2;
 
 /** A choice for each eye that has a lens, or that nothing is offered. */
 export type BaseCurveAnswer =
@@ -84,10 +89,13 @@ function pick(
   const { frameCurveD } = question;
   if (new Set(offered).size === 1) return { baseCurveD: byPower, wishedD, ledBy, reason: 'only' };
   if (frameCurveD === null) return { baseCurveD: byPower, wishedD, ledBy, reason: 'power' };
-  const leeway = question.frameLeewayD ?? 2;
-  const fitting = offered.filter((curve) => Math.abs(curve - frameCurveD) <= leeway + 1e-9);
-  if (fitting.length === 0)
-    return { baseCurveD: nearest(offered, frameCurveD), wishedD, ledBy, reason: 'out-of-reach' };
+  const fitting = offered.filter(
+    (curve) => Math.abs(toolReadingD(curve, question.index) - frameCurveD) <= FRAME_LEEWAY_D + 1e-9,
+  );
+  if (fitting.length === 0) {
+    const rimD = truePowerD(frameCurveD, question.index);
+    return { baseCurveD: nearest(offered, rimD), wishedD, ledBy, reason: 'out-of-reach' };
+  }
   const baseCurveD = nearest(fitting, wishedD);
   return { baseCurveD, wishedD, ledBy, reason: baseCurveD === byPower ? 'power' : 'frame' };
 }

@@ -5,7 +5,6 @@
 import type { StockBlanks } from '../catalogue/material.ts';
 import { chooseBaseCurve } from '../optics/baseCurve.ts';
 import { toMinusCylinder } from '../optics/prescription.ts';
-import { truePowerD } from '../optics/toolIndex.ts';
 import type { LensRefusal } from '../rules/situation.ts';
 import type { LensJob, MadeLens, PairJob } from './lensJob.ts';
 import { makeLens } from './makeLens.ts';
@@ -49,12 +48,12 @@ function makeFromStock(job: PairJob, range: StockBlanks): MadePair {
 
 function makeSurfaced(job: PairJob): MadePair {
   const { material, frame, habits } = job;
-  const { frameCurveD } = frame.situation;
   const chosen = chooseBaseCurve({
     offeredD: hollowBacked(surfacedCurvesD(material), [job.right, job.left]),
     right: job.right.power,
     left: job.left.power,
-    frameCurveD: frameCurveD === null ? null : truePowerD(frameCurveD, material.ne),
+    index: material.ne,
+    frameCurveD: frame.situation.frameCurveD,
     sharedUpToD: habits.baseCurveDifferenceD,
   });
   if (!chosen.ok || material.surfaced === null)

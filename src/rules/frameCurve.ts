@@ -1,11 +1,9 @@
+import { FRAME_LEEWAY_D } from '../optics/baseCurve.ts';
 import { toolReadingD } from '../optics/toolIndex.ts';
 import { round2 } from './round.ts';
 import { eachEye, type Rule } from './rule.ts';
 
-/** A rim is bent to its frame curve; a front much flatter or steeper springs the rim. Common practice. */
-const MOST_DIFFERENCE_D = 2;
-
-/** Front of the lens against the curve of the rim, both read at the tool index. */
+/** A rim is bent to its frame curve; a front much flatter or steeper springs it. Both are read at the tool index. */
 export const frameCurve: Rule = {
   id: 'frame-curve',
   asks: 'lens',
@@ -16,12 +14,12 @@ export const frameCurve: Rule = {
       if (lens === null || frameCurveD === null || mounting !== 'full') return null;
       const lensD = round2(toolReadingD(lens.baseCurveD, situation.material.ne));
       const differenceD = round2(Math.abs(lensD - frameCurveD));
-      return differenceD > MOST_DIFFERENCE_D
+      return differenceD > FRAME_LEEWAY_D
         ? {
             message: lensD < frameCurveD ? 'flatter' : 'steeper',
             level: 'caution',
             eye,
-            figures: { lensD, frameD: frameCurveD, differenceAbsD: differenceD, mostAbsD: MOST_DIFFERENCE_D },
+            figures: { lensD, frameD: frameCurveD, differenceAbsD: differenceD, mostAbsD: FRAME_LEEWAY_D },
           }
         : null;
     }),

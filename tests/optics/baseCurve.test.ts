@@ -6,7 +6,7 @@ import { power, real } from './realistic.ts';
 
 const OFFERED = [0.5, 2, 4, 6, 8, 10];
 const ask = (changes: Partial<Parameters<typeof chooseBaseCurve>[0]>) =>
-  chooseBaseCurve({ offeredD: OFFERED, right: null, left: null, frameCurveD: null, ...changes });
+  chooseBaseCurve({ offeredD: OFFERED, right: null, left: null, index: 1.53, frameCurveD: null, ...changes });
 
 describe("Vogel's rule", () => {
   it.each([
@@ -66,6 +66,12 @@ describe('the base curve of a pair', () => {
     expect(ask({ right: sphere(-2), frameCurveD: 13 })).toMatchObject({
       right: { baseCurveD: 10, reason: 'out-of-reach' },
     });
+  });
+
+  it('reads lens and rim on the same tool', () => {
+    // By hand: 3.00 D in 1.738 reads 3 x 0.53 / 0.738 = 2.15 D, 1.85 from the rim; the rim itself is 5.57 D in it.
+    const thin = { offeredD: [2, 3, 4.5, 6], right: sphere(-18), index: 1.738, frameCurveD: 4 };
+    expect(ask(thin)).toMatchObject({ right: { baseCurveD: 3, reason: 'frame' } });
   });
 
   it('is the only one there is', () => {

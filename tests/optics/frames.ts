@@ -89,6 +89,7 @@ export const usualLens: fc.Arbitrary<LensToMake> = fc
       offeredD: [0.5, 2, 4, 6, 8, 10],
       right: drawn.power,
       left: null,
+      index: drawn.index,
       frameCurveD: null,
     });
     return order({ ...drawn, frontPowerD: chosen.ok ? (chosen.right?.baseCurveD ?? 4) : 4 });
