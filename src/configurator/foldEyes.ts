@@ -1,4 +1,4 @@
-/** What holds of both eyes is told once: in one sentence where it is the same, with both figures where only they differ. */
+/** What holds of both eyes is told once: in one sentence where it is the same, with both figures where one differs. */
 import type { Words } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
 import type { Finding } from '../quote/answer.ts';
@@ -21,10 +21,13 @@ export function foldEyes(words: Words, findings: readonly Finding[]): readonly F
   });
 }
 
-/** A number in a sentence, or the name of a place on the lens in brackets. */
-const FIGURE = /[+\u2212-]?\d+(?:[.,]\d+)?|\([^()\d]+\)/gu;
+/** A number in a sentence. */
+const FIGURE = /[+\u2212-]?\d+(?:[.,]\d+)?/gu;
 
-/** One sentence for both eyes; null where more than figures differs, or where the figures belong to a written lens. */
+/**
+ * One sentence for both eyes; null where more than one figure differs, since pairs of figures no longer say which
+ * belong together, or where the figures belong to a written lens.
+ */
 function together(words: Words, right: string, left: string): string | null {
   const bare = (message: string, eye: Finding['eye']) => message.replace(say(words, `eye.${eye}`), '\u0000');
   const [one, other] = [bare(right, 'right'), bare(left, 'left')];
@@ -32,10 +35,12 @@ function together(words: Words, right: string, left: string): string | null {
   if (one.includes('\u00d7') || one.replace(FIGURE, '#') !== other.replace(FIGURE, '#')) return null;
   const ofOther = other.match(FIGURE) ?? [];
   let at = 0;
-  return one
-    .replace(FIGURE, (figure) => {
-      const second = ofOther[at++] ?? figure;
-      return figure === second ? figure : say(words, 'eye.two', { right: figure, left: second });
-    })
-    .replace('\u0000', say(words, 'eye.each'));
+  let apart = 0;
+  const told = one.replace(FIGURE, (figure) => {
+    const second = ofOther[at++] ?? figure;
+    if (figure === second) return figure;
+    apart++;
+    return say(words, 'eye.two', { right: figure, left: second });
+  });
+  return apart > 1 ? null : told.replace('\u0000', say(words, 'eye.each'));
 }

@@ -6,11 +6,15 @@ import { orderFor } from '../optics/tilt.ts';
 import type { Eye, PrismVector, SpheroCylinder } from '../optics/types.ts';
 import { atWornVertex } from '../optics/vertex.ts';
 import { round2 } from '../rules/round.ts';
+import type { Compensated } from '../rules/situation.ts';
 
 /** Half of the tightest power tolerance in use (0.12 D): a smaller change is not ordered. */
 const LEAST_CHANGE_D = 0.06;
 /** Change of prism below which nothing is ordered for it alone, prism dioptres. */
 const LEAST_CHANGE_PRISM = 0.1;
+
+/** Half of the last digit that is ordered, D and prism dioptres. */
+const LEAST_SEEN = 0.005;
 
 export interface WearingPosition {
   readonly eye: Eye;
@@ -21,7 +25,8 @@ export interface WearingPosition {
   readonly wornVertexMm: number | null;
 }
 
-export interface Compensated {
+/** A lens as prescribed. */
+export interface Prescribed {
   readonly power: SpheroCylinder;
   readonly prism: PrismVector;
 }
@@ -41,26 +46,41 @@ export function atFit(
  * Tilt is compensated for single vision alone: makers of other designs do it in their own calculation.
  */
 export function compensate(
-  ordered: Compensated,
+  ordered: Prescribed,
   design: Design,
   index: number,
   position: WearingPosition,
   habits: ShopHabits,
   wrap: PrismVector,
 ): Compensated | null {
-  const moved = atFit(ordered.power, position);
-  const turned = design.kind === 'single-vision' && isTilted(position, habits);
-  const wanted = turned
-    ? orderFor({ power: moved, prism: ordered.prism }, position, index, wrap)
-    : { power: moved, prism: ordered.prism };
-  const prismChange = Math.hypot(wanted.prism.x - ordered.prism.x, wanted.prism.y - ordered.prism.y);
-  if (changeD(wanted.power, ordered.power) < LEAST_CHANGE_D && prismChange < LEAST_CHANGE_PRISM) return null;
-  return rounded(wanted);
+  const { testedVertexMm: testedMm, wornVertexMm: wornMm } = position;
+  const moved = { power: atFit(ordered.power, position), prism: ordered.prism };
+  const wanted =
+    design.kind === 'single-vision' && isTilted(position, habits)
+      ? orderFor(moved, position, index, wrap)
+      : moved;
+  if (
+    changeD(wanted.power, ordered.power) < LEAST_CHANGE_D &&
+    prismChange(wanted, ordered) < LEAST_CHANGE_PRISM
+  )
+    return null;
+  return {
+    ...rounded(wanted),
+    turned: isSeen(wanted, moved),
+    moved: testedMm !== null && wornMm !== null && isSeen(moved, ordered) ? { testedMm, wornMm } : null,
+  };
 }
 
 /** Whether a lens is worn at an angle that the shop compensates for. */
 export const isTilted = ({ faceFormDeg, pantoscopicTiltDeg }: WearingPosition, habits: ShopHabits) =>
   Math.max(faceFormDeg, Math.abs(pantoscopicTiltDeg)) >= habits.compensateFromDeg;
+
+const prismChange = ({ prism }: Prescribed, { prism: from }: Prescribed) =>
+  Math.hypot(prism.x - from.x, prism.y - from.y);
+
+/** Whether one step changes a figure as it is rounded. */
+const isSeen = (one: Prescribed, from: Prescribed) =>
+  changeD(one.power, from.power) >= LEAST_SEEN || prismChange(one, from) >= LEAST_SEEN;
 
 /** Largest change of power in any meridian, D: mean power and cross cylinder together. */
 function changeD(one: SpheroCylinder, other: SpheroCylinder): number {
@@ -69,7 +89,7 @@ function changeD(one: SpheroCylinder, other: SpheroCylinder): number {
   return Math.abs(a.meanD - b.meanD) + Math.hypot(a.j0D - b.j0D, a.j45D - b.j45D);
 }
 
-const rounded = ({ power, prism }: Compensated): Compensated => ({
+const rounded = ({ power, prism }: Prescribed): Prescribed => ({
   power: {
     sphereD: round2(power.sphereD),
     cylinderD: round2(power.cylinderD),

@@ -40,10 +40,12 @@ export function toFinding(
   { words, shop }: Pick<Offer, 'words' | 'shop'>,
   { rule, level, eye, figures, message }: RuleOutcome,
 ): Finding {
+  const shown = shownFigures(words, shop.language, figures);
   const slots = {
     eye: say(words, `eye.${eye}`),
-    ...shownFigures(words, shop.language, figures),
+    ...shown,
     ...onLens(words, eye, figures),
+    ...(typeof figures['cause'] === 'string' ? { cause: say(words, `worn.${figures['cause']}`, shown) } : {}),
   };
   return { rule, level, eye, figures, message: say(words, `rule.${rule}.${message}`, slots), remedy: null };
 }

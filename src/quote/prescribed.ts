@@ -10,8 +10,10 @@ import type { EyeRequest, PrescriptionRequest } from './request.ts';
 
 const PLANO: SpheroCylinder = { sphereD: 0, cylinderD: 0, axisDeg: 180 };
 
-/** The prescription of one eye with every absence named: powers in D, prism as a vector. */
-export function readEye(eye: Eye, asked: EyeRequest): EyePrescription {
+/** The prescription of one eye with every absence named: powers in D, prism as a vector. Of a balance lens nothing is read. */
+export function readEye(eye: Eye, written: EyeRequest): EyePrescription {
+  const balance = written.balance ?? false;
+  const asked = balance ? {} : written;
   const cylinderD = asked.cylinder ?? 0;
   return {
     sphereD: asked.sphere ?? null,
@@ -19,9 +21,14 @@ export function readEye(eye: Eye, asked: EyeRequest): EyePrescription {
     axisDeg: cylinderD === 0 ? 180 : asked.axis || 180,
     addD: asked.add ?? null,
     prism: addPrisms(NO_PRISM, ...(asked.prism ?? []).map((prism) => prismFromBase(eye, prism))),
-    balance: asked.balance ?? false,
+    balance,
+    leftOut: balance && hasPower(written),
   };
 }
+
+const hasPower = ({ sphere, cylinder, axis, add, prism }: EyeRequest): boolean =>
+  [sphere, cylinder, axis, add].some((value) => value !== undefined && value !== null) ||
+  (prism ?? []).length > 0;
 
 /** Both eyes; without a prescription, eyes without any power known. */
 export const readPrescription = (asked: PrescriptionRequest | null) => ({

@@ -16,6 +16,8 @@ export const asWorn: Rule = {
       const figures = {
         faceFormDeg: situation.frame.faceFormDeg,
         tiltDeg: situation.tiltDeg,
+        cause: !compensated.moved ? 'tilt' : compensated.turned ? 'both' : 'distance',
+        ...compensated.moved,
         prescribed: writePower(ordered),
         order: writePower(compensated.power),
         prism,

@@ -8,7 +8,12 @@ export const balanceLens: Rule = {
   check: (situation) =>
     eachEye(situation, ({ eye, prescribed, ordered }) =>
       prescribed.balance && situation.use !== 'none'
-        ? { message: 'confirm', level: 'caution', eye, figures: { sphereD: ordered?.sphereD ?? 0 } }
+        ? {
+            message: prescribed.leftOut ? 'left-out' : 'confirm',
+            level: 'caution',
+            eye,
+            figures: { sphereD: ordered?.sphereD ?? 0 },
+          }
         : null,
     ),
 };

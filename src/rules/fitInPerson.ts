@@ -2,7 +2,7 @@ import { sphericalEquivalentD, strongestMeridianD } from '../optics/prescription
 import { prismAmount } from '../optics/prism.ts';
 import type { Outcome } from './finding.ts';
 import { round2 } from './round.ts';
-import { eachEye, type Rule } from './rule.ts';
+import { eachEye, type Rule, seesWithBoth } from './rule.ts';
 import type { EyeSituation, Situation } from './situation.ts';
 
 /** Very strong lenses, prism and very different eyes are measured in person in this shop. */
@@ -15,7 +15,7 @@ export const fitInPerson: Rule = {
     if (situation.use === 'none') return [];
     const single = eachEye(situation, ({ eye, ordered, prescribed }) => {
       const found: Outcome[] = [];
-      const strongestD = round2(ordered === null ? 0 : strongestMeridianD(ordered));
+      const strongestD = round2(ordered === null || prescribed.balance ? 0 : strongestMeridianD(ordered));
       if (Math.abs(strongestD) >= habits.inPersonFromD)
         found.push({
           message: 'strong',
@@ -33,6 +33,7 @@ export const fitInPerson: Rule = {
         });
       return found;
     });
+    if (!seesWithBoth(situation)) return single;
     return [...single, ...prismBetween(situation), ...powersApart(situation)];
   },
 };

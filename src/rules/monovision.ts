@@ -1,6 +1,6 @@
 import { sphericalEquivalentD } from '../optics/prescription.ts';
 import { round2 } from './round.ts';
-import type { Rule } from './rule.ts';
+import { type Rule, seesWithBoth } from './rule.ts';
 
 /** How near the difference of the eyes must come to the add to look like one eye for far and one for near, D. */
 const NEAR_ENOUGH_D = 0.25;
@@ -10,8 +10,10 @@ export const monovision: Rule = {
   id: 'monovision',
   asks: 'lens',
   clearedBy: 'person',
-  check({ right, left, use }) {
-    if (use === 'none' || right.ordered === null || left.ordered === null) return [];
+  check(situation) {
+    const { right, left, use } = situation;
+    if (use === 'none' || !seesWithBoth(situation)) return [];
+    if (right.ordered === null || left.ordered === null) return [];
     const addD = Math.max(right.prescribed.addD ?? 0, left.prescribed.addD ?? 0);
     const differenceD = round2(
       Math.abs(sphericalEquivalentD(right.ordered) - sphericalEquivalentD(left.ordered)),

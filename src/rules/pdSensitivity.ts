@@ -1,6 +1,6 @@
 import { meridianPowerD } from '../optics/prescription.ts';
 import { round2 } from './round.ts';
-import { eachEye, type Rule } from './rule.ts';
+import { eachEye, type Rule, seesWithBoth } from './rule.ts';
 
 /** Half of the horizontal prism that a weak pair may have, prism dioptres (ANSI Z80.1-2015: 0.67): a mm makes as much. */
 const FROM_PRISM = 0.335;
@@ -22,9 +22,11 @@ export const pdSensitivity: Rule = {
   check: (situation) => {
     const { use, design } = situation;
     if (use === 'none') return [];
+    // A tolerance of the pair holds for eyes that work together, one of each lens for every eye that sees.
+    if (design.corridor === null && !seesWithBoth(situation)) return [];
     const { message, overD, mm } = design.corridor === null ? PD_TOLERANCE.pair : PD_TOLERANCE.each;
-    return eachEye(situation, ({ eye, ordered }) => {
-      if (ordered === null) return null;
+    return eachEye(situation, ({ eye, ordered, prescribed }) => {
+      if (ordered === null || prescribed.balance) return null;
       const horizontalD = Math.abs(meridianPowerD(ordered, 180));
       // Prentice: 1 mm is 0.1 cm.
       const perMmPrism = round2(horizontalD / 10);

@@ -10,14 +10,17 @@ export const prescriptionIncomplete: Rule = {
     if (use === 'none') return [];
     if (!situation.hasPrescription)
       return [{ message: 'none', level: 'stop', eye: 'both', figures: { use } }];
+    const eyes = [situation.right, situation.left];
     // A balance lens copies the other eye: two of them have nothing to copy.
-    const spheres = eachEye(situation, ({ eye, prescribed, ordered }) =>
-      prescribed.sphereD === null && (!prescribed.balance || ordered === null)
+    if (eyes.every(({ prescribed }) => prescribed.balance))
+      return [{ message: 'two-balance', level: 'stop', eye: 'both', figures: { missing: 'sphere' } }];
+    const spheres = eachEye(situation, ({ eye, prescribed }) =>
+      prescribed.sphereD === null && !prescribed.balance
         ? { message: 'sphere', level: 'stop', eye, figures: { missing: 'sphere' } }
         : null,
     );
     if (spheres.length > 0 || use === 'distance') return spheres;
-    const none = [situation.right, situation.left].every(({ prescribed }) => !prescribed.addD);
+    const none = eyes.every(({ prescribed }) => !prescribed.addD);
     return none ? [{ message: 'add', level: 'stop', eye: 'both', figures: { use, missing: 'add' } }] : [];
   },
 };

@@ -21,6 +21,10 @@ export interface Rule {
 /** Whether the design is made for the use at all; where it is not, what the design asks for says nothing. */
 export const servesUse = ({ design, use }: Situation): boolean => design.uses.includes(use);
 
+/** Whether the eyes work together, so that what one lens does against the other is felt. */
+export const seesWithBoth = ({ wearer, right, left }: Situation): boolean =>
+  wearer !== 'one-eyed' && !right.prescribed.balance && !left.prescribed.balance;
+
 /** The outcomes of a check that looks at one eye at a time, right first. */
 export function eachEye(
   situation: Situation,

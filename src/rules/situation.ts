@@ -46,7 +46,20 @@ export interface EyePrescription {
   /** D; null: none. */
   readonly addD: number | null;
   readonly prism: PrismVector;
+  /** A lens that follows the other eye's power; nothing of its own is read. */
   readonly balance: boolean;
+  /** Something was written for a balance lens and is not read. */
+  readonly leftOut: boolean;
+}
+
+/** What is ordered for a lens as it is worn. */
+export interface Compensated {
+  readonly power: SpheroCylinder;
+  readonly prism: PrismVector;
+  /** Whether tilt or wrap took part. */
+  readonly turned: boolean;
+  /** Distance from the eye at the test and as worn, mm; null where it took no part. */
+  readonly moved: { readonly testedMm: number; readonly wornMm: number } | null;
 }
 
 export interface BlankSituation {
@@ -107,8 +120,8 @@ export interface EyeSituation {
   readonly ordered: SpheroCylinder | null;
   /** Power that the wearer is meant to have at the back of the lens where it is worn, D; null as `ordered`. */
   readonly intended: SpheroCylinder | null;
-  /** Power and prism to order so that the wearer gets it in this frame; null: the same. */
-  readonly compensated: { readonly power: SpheroCylinder; readonly prism: PrismVector } | null;
+  /** Power and prism to order so that the wearer gets it in this frame, and what makes them others; null: the same. */
+  readonly compensated: Compensated | null;
   /** Add that the design is ordered with, D; 0 where none. */
   readonly orderedAddD: number;
   /** Distance from the middle of the bridge that the lens is centred for, mm; null: not known. */

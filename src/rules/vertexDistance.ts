@@ -10,8 +10,8 @@ export const vertexDistance: Rule = {
   check: (situation) =>
     situation.vertexDistanceMm !== null
       ? []
-      : eachEye(situation, ({ eye, ordered }) => {
-          const strongestD = round2(ordered === null ? 0 : strongestMeridianD(ordered));
+      : eachEye(situation, ({ eye, ordered, prescribed }) => {
+          const strongestD = round2(ordered === null || prescribed.balance ? 0 : strongestMeridianD(ordered));
           return Math.abs(strongestD) >= situation.habits.vertexFromD
             ? {
                 message: 'unknown',

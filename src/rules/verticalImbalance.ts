@@ -1,6 +1,6 @@
 import { readingImbalance, SLAB_OFF_CONSIDERED_FROM } from '../optics/readingImbalance.ts';
 import { round2 } from './round.ts';
-import { type Rule, servesUse } from './rule.ts';
+import { type Rule, seesWithBoth, servesUse } from './rule.ts';
 import type { Situation } from './situation.ts';
 
 /** Reading level of single vision below the optical centre, mm: common practice. */
@@ -16,7 +16,7 @@ export const verticalImbalance: Rule = {
   clearedBy: 'person',
   check(situation) {
     const { right, left, use, design } = situation;
-    if (use === 'none' || !servesUse(situation)) return [];
+    if (use === 'none' || !servesUse(situation) || !seesWithBoth(situation)) return [];
     if (right.ordered === null || left.ordered === null) return [];
     const dropMm = readingDropMm(situation);
     const { rightBaseUp } = readingImbalance(

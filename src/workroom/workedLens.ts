@@ -57,7 +57,8 @@ export function workedLens({ situation }: JudgedPair, eye: Eye): WorkedLens | nu
   const addD = own.orderedAddD;
   const none = situation.use === 'none';
   const prescribed = { power: ordered, prism: none ? NO_PRISM : own.prescribed.prism, addD };
-  const toOrder = own.compensated === null ? prescribed : { ...own.compensated, addD };
+  const { power, prism } = own.compensated ?? prescribed;
+  const toOrder = { power, prism, addD };
   const thinning = { x: 0, y: 0 - (situation.design.corridor?.thinningPrismShare ?? 0) * addD };
   const parted = situation.design.corridor !== null || situation.design.segment !== null;
   return {

@@ -25,6 +25,15 @@ it('tells both eyes in one sentence, with both figures where only they differ', 
   expect(folded.map(({ message }) => message)).toEqual(['Both eyes: 5 D.', 'Right and left: 3 and 4 mm.']);
 });
 
+it('leaves sentences apart where a pair of figures no longer says which belong together', () => {
+  const apart = (right: string, left: string) => {
+    const found = [finding('right', 'a', right), finding('left', 'a', left)];
+    expect(foldEyes(shop.words, found)).toEqual(found);
+  };
+  apart('8.12 mm at its thickest (temple side, above).', '6.34 mm at its thickest (below).');
+  apart('the edge runs from 2.09 to 3.78 mm.', 'the edge runs from 2.08 to 3.57 mm.');
+});
+
 it('leaves two powers as written, and two sentences, apart', () => {
   const powers = [
     finding('right', 'as-worn', 'ordered as \u22128.22 \u22120.10 \u00d7 90.'),

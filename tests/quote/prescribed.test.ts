@@ -36,6 +36,14 @@ describe('the ordered power', () => {
     expect(orderedPower(balance, other, 'distance', design, habits).power?.sphereD).toBe(-4.5);
   });
 
+  it('of a balance lens is the same whatever is written for its own eye', () => {
+    const balance = readEye('left', { balance: true, sphere: 0, prism: [{ amount: 2, base: 'in' }] });
+    const other = readEye('right', { sphere: -6 });
+    expect(balance).toMatchObject({ sphereD: null, prism: { x: 0, y: 0 }, leftOut: true });
+    expect(orderedPower(balance, other, 'distance', design, habits).power?.sphereD).toBe(-6);
+    expect(readEye('left', { balance: true }).leftOut).toBe(false);
+  });
+
   it('is not known without a sphere, and nothing without a use', () => {
     expect(orderedPower(none, none, 'distance', design, habits).power).toBeNull();
     expect(orderedPower(none, none, 'none', design, habits).power?.sphereD).toBe(0);

@@ -46,6 +46,17 @@ const allowed: readonly [string, Change][] = [
   ['edge-too-thick', { prescription: rx({ sphere: -9 }) }],
   ['adds-differ', { prescription: rx({ sphere: 1, add: 2 }, { sphere: 1 }) }],
   ['balance-lens', {}],
+  // Behind a balance lens nothing is seen: what one eye does against the other is not felt.
+  ...['fit-in-person', 'vertical-imbalance', 'base-curve-pair', 'monovision', 'pd-sensitivity'].map(
+    (rule): [string, Change] => [
+      rule,
+      { prescription: rx({ sphere: -4.75, add: 2 }, { sphere: -2.75, balance: true }) },
+    ],
+  ),
+  ...['fit-in-person', 'vertical-imbalance', 'pd-sensitivity'].map((rule): [string, Change] => [
+    rule,
+    { wearer: 'one-eyed', prescription: rx({ sphere: -4.75 }, { sphere: -1 }) },
+  ]),
   ['fit-in-person', { prescription: rx({ sphere: -4.75 }, { sphere: -2 }) }],
   // Both up: the picture moves, and nothing parts the eyes (relative prism, from memory).
   ['fit-in-person', { prescription: rx({ sphere: -2, prism: [{ amount: 3, base: 'up' }] }) }],
@@ -101,7 +112,7 @@ const refused: readonly [string, Change, string, object][] = [
   [
     'prescription-incomplete',
     { prescription: rx({ balance: true }, { balance: true }) },
-    'stop right sphere,stop left sphere',
+    'stop both two-balance',
     {},
   ],
   [
@@ -218,6 +229,24 @@ const refused: readonly [string, Change, string, object][] = [
     { sphereD: -2.25 },
   ],
   [
+    'balance-lens',
+    { prescription: rx({ sphere: 0, balance: true }, { sphere: -6 }) },
+    'caution right left-out',
+    { sphereD: -6 },
+  ],
+  [
+    'vertex-distance',
+    { prescription: rx({ balance: true }, { sphere: -6 }, { vertexDistance: null }) },
+    'caution left unknown',
+    { strongestD: -6 },
+  ],
+  [
+    'height-assumed',
+    { prescription: rx({ balance: true }, { sphere: -6 }) },
+    'caution left datum',
+    { perMmPrism: 0.6 },
+  ],
+  [
     'fit-in-person',
     { prescription: rx({ sphere: -5 }, { sphere: -2 }) },
     'caution both eyes-differ',
@@ -257,7 +286,14 @@ const refused: readonly [string, Change, string, object][] = [
     'as-worn',
     { frame: 'wrap', prescription: rx({ sphere: -6 }, { sphere: 0 }) },
     'note right power-and-prism,note left power-and-prism',
-    { faceFormDeg: 15 },
+    { faceFormDeg: 15, cause: 'tilt' },
+  ],
+  // 12 mm to 15 mm: -8 / (1 - 0.003 x 8) = -8.20 by hand.
+  [
+    'as-worn',
+    { prescription: rx({ sphere: -8 }), fit: { vertexDistance: 15 } },
+    'note right power,note left power',
+    { order: '-8.20 DS', cause: 'distance', testedMm: 12, wornMm: 15 },
   ],
   [
     'base-curve-pair',
@@ -286,8 +322,14 @@ const refused: readonly [string, Change, string, object][] = [
   [
     'height-assumed',
     { prescription: rx({ sphere: -6 }, { sphere: -2 }) },
-    'caution right datum,note left datum',
+    'caution right datum,caution left datum',
     { aboveMm: 0, perMmPrism: 0.6 },
+  ],
+  [
+    'height-assumed',
+    { prescription: rx({ sphere: -2 }, { sphere: 0 }) },
+    'note right datum',
+    { aboveMm: 0, perMmPrism: 0.2 },
   ],
   ['tint-driving', { lenses: { tint: 'glacier' } }, 'caution both never', { category: 4 }],
   ['tint-driving', { lenses: { tint: 'dusk' } }, 'note both not-at-night', { category: 1 }],

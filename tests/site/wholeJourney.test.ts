@@ -86,7 +86,7 @@ it('carries four pairs from the shop to a page for each of their papers, with no
 
   const room = await openWorkroom(browser, server.origin);
   await room.pick(path);
-  await room.summary('1 wait for a key');
+  await room.summary('waiting for a key: 1');
   await room.giveKey(keys.identity);
   await room.summary('1 opened');
   await room.page.getByText('Every line is the same.').waitFor();

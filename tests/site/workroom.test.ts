@@ -66,7 +66,7 @@ describe('sealed orders', () => {
     const room = await openWorkroom(browser, server.origin);
     const { page } = room;
     await room.pick(files);
-    await room.summary('4 wait for a key');
+    await room.summary('waiting for a key: 4');
     await room.giveKey(`${mine.identity}x`);
     await page.getByText('The private key in line 1 has a typing error.').waitFor();
     await room.giveKey(other.identity);
@@ -266,7 +266,7 @@ describe('what is kept', () => {
     await page.getByText('Nothing of it was taken.').first().waitFor();
     expect(await page.locator('.wr-jobs').count()).toBe(0);
     await bringIn(bundle);
-    await page.getByText('Brought in: 1 sealed files, 1 jobs.').first().waitFor();
+    await page.getByText('Brought in. Sealed files: 1, jobs: 1.').first().waitFor();
     await room.giveKey(mine.identity);
     await room.summary('1 opened');
     await page.getByRole('button', { name: 'Delete this order…' }).click();
@@ -323,7 +323,7 @@ describe('files that are no honest order', () => {
       fileOf('good.json', good),
       fileOf('again.json', good),
     ]);
-    await room.summary('10 files: 2 opened, 1 came twice, 0 wait for a key, 7 refused.');
+    await room.summary('Files: 10. Opened: 2, came twice: 1, waiting for a key: 0, refused: 7.');
     for (const [name, sentence] of [
       ['cut.json', 'The file ends in the middle.'],
       ['bent.age', 'it is damaged or was changed since'],
@@ -352,7 +352,7 @@ describe('files that are no honest order', () => {
       fileOf(`${at}.json`, at % 200 === 0 ? text.replaceAll(numberOf(1), numberOf(at / 200 + 1)) : '{'),
     );
     await room.pick(many);
-    await room.summary('1000 files: 5 opened, 0 came twice, 0 wait for a key, 995 refused.');
+    await room.summary('Files: 1000. Opened: 5, came twice: 0, waiting for a key: 0, refused: 995.');
     const large = join(folder, 'large.json');
     writeFileSync(large, '{');
     truncateSync(large, 200_000_000);

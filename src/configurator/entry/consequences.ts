@@ -37,7 +37,11 @@ export function consequencesOf(
     return {
       ordered: power,
       changed: power !== null && far !== null && power.sphereD !== far.sphereD,
-      perMmPrism: power && Number(Math.abs(prismOfMisplacedCentre(power, { xMm: 1, yMm: 0 }).x).toFixed(2)),
+      // Nothing is felt behind a balance lens.
+      perMmPrism:
+        power && !eyes[eye].balance
+          ? Number(Math.abs(prismOfMisplacedCentre(power, { xMm: 1, yMm: 0 }).x).toFixed(2))
+          : null,
       nearPdMm:
         !usesNearPd || power === null || distance === null || fit?.nearPd !== undefined
           ? null

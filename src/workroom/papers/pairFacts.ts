@@ -55,8 +55,7 @@ export function writtenPrescription({ t }: PaperContext, { judged }: PaperPair):
   if (prescription === null) return null;
   const row = (eye: Eye): Part[] => {
     const asked = prescription[eye];
-    if (asked.balance && asked.sphere === undefined)
-      return [t(`eye.${eye}`), t('power.balance'), '', '', '', ''];
+    if (asked.balance) return [t(`eye.${eye}`), t('power.balance'), '', '', '', ''];
     const { sphereD, cylinderD, axisDeg, addD, prism } = readEye(eye, asked);
     const signed = { sphereD: sphereD ?? 0, cylinderD, axisDeg };
     const plus = cylinderD > 0;
