@@ -14,6 +14,7 @@ import type { ShopData } from '../configurator/shopData.ts';
 import { createWorksheet, type Worksheet as Stores } from '../configurator/worksheet.ts';
 import { deviceShelf } from './deviceShelf.ts';
 import { watchAddress } from './keeping/arrival.ts';
+import { tickedEarly } from './tickedEarly.ts';
 import { typedIn } from './typedIn.ts';
 import { Worksheet } from './Worksheet.tsx';
 
@@ -40,6 +41,7 @@ export function startWorksheet(
   const date = civilDateAt(Date.now(), data.shop.timeZone);
   const kept = recall(deviceShelf(), frame.id);
   const typed = typedIn(root);
+  const tickAgain = tickedEarly(root);
   const stores = createWorksheet({ frame, data, opening, date });
   // The static form holds no entries, so its first rendering here has none either.
   hydrate(h(Worksheet, { stores, front: own?.front }), root);
@@ -48,6 +50,7 @@ export function startWorksheet(
   stores.entries.listen((now) => {
     if (stores.kept.get()) keep(deviceShelf(), frame.id, now);
   });
+  tickAgain();
   const begun = kept !== null || Object.keys(typed).length > 0 || date !== opening.date;
   const begin = once(() => {
     const engine = engineFor(stores, root.dataset['frames'] ?? '');

@@ -102,6 +102,15 @@ describe('leaving a worksheet', () => {
     await page.locator('a[data-language="fr-CA"]').click();
     await page.waitForURL(`**/fr/frames/sanderling/#p1;m=${chosen}`);
     await page.locator('#sh-opened').waitFor();
+    expect(await page.locator('.sh-opened').textContent()).toContain(
+      'Vos choix ont suivi, pas l’ordonnance.',
+    );
+    const covered = await page.evaluate(() => {
+      const notice = document.querySelector('.sh-opened')?.getBoundingClientRect();
+      const form = document.querySelector('#worksheet-root')?.getBoundingClientRect();
+      return notice === undefined || form === undefined || notice.bottom > form.top;
+    });
+    expect(covered).toBe(false);
     expect(asked).toEqual(['beforeunload']);
     expect(await page.locator('input[name="material"]:checked').inputValue()).toBe(chosen);
     expect(await page.locator(field('right.sphere')).inputValue()).toBe('');
@@ -127,7 +136,7 @@ it('takes what was entered to the frame of a way out where one says so, without 
   await going.waitFor();
   expect(await going.getAttribute('href')).not.toContain('#');
   await going.click();
-  await page.locator('#sh-opened').waitFor();
+  await page.locator('#sh-opened').getByText('Carried along').waitFor();
   const { pathname, hash } = new URL(page.url());
   expect(pathname).not.toBe('/frames/avocet/');
   expect(hash).toBe('');

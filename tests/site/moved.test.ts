@@ -32,7 +32,7 @@ it('takes along the package of a link', async () => {
   const page = await browser.newPage();
   await page.goto(`${server.origin}${OLD}#p1;z=50-20;y=copper`);
   await page.waitForURL((url) => url.pathname === NEW);
-  await page.locator('.sh-opened').waitFor();
+  await page.locator('.sh-opened').getByText('From a link').waitFor();
   expect(await page.locator('input[name="colourway"][value="copper"]').isChecked()).toBe(true);
   await page.close();
 });

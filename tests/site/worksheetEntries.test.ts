@@ -138,6 +138,44 @@ describe('what was entered', () => {
   });
 });
 
+it.each([
+  ['/frames/plover/', 'the box', '#ws-keep'],
+  ['/frames/plover/', 'its label', 'label[for="ws-keep"]'],
+  ['/frames/', 'the box', '#ws-keep'],
+])('keeps on %s what is entered after %s was ticked as the very first act', async (path, _, first) => {
+  const context = await browser.newContext();
+  const page = await context.newPage();
+  let release = () => {};
+  const held = new Promise<void>((done) => {
+    release = done;
+  });
+  await page.route('**/*.js', async (route) => {
+    await held;
+    await route.continue();
+  });
+  await page.goto(`${server.origin}${path}`, { waitUntil: 'commit' });
+  const summary = page.locator('.fl-entry > summary');
+  if (path === '/frames/') await summary.click();
+  if (first.startsWith('label')) await page.locator(first).click();
+  else {
+    await page.locator(first).focus();
+    await page.keyboard.press('Space');
+  }
+  expect(await page.locator('#ws-keep').isChecked()).toBe(true);
+  release();
+  await page.waitForFunction(() => localStorage.length > 0);
+  await page.locator(field('right.sphere')).fill('-2.00');
+  await page.locator(field('right.sphere')).blur();
+  await page.reload();
+  await page.locator('#worksheet-root, .fl-entry').first().scrollIntoViewIfNeeded();
+  await page.waitForFunction(
+    (selector) => document.querySelector<HTMLInputElement>(selector)?.value === '-2.00',
+    field('right.sphere'),
+  );
+  expect(await page.locator('#ws-keep').isChecked()).toBe(true);
+  await context.close();
+});
+
 describe('the worksheet', () => {
   it('goes by keyboard alone, from the first field to the verdict', async () => {
     const { page } = await open();

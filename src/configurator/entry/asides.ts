@@ -11,6 +11,11 @@ export interface Asides {
   readonly rest: string;
 }
 
+/** A PD is of both eyes whether it says so or not; behind it only where no figure follows that would be of both too. */
+const OU = '(?:O\\.?U\\.?|ODG|BE|both(?:\\s+eyes)?)';
+const OU_BEFORE = `(?:(?<!add\\p{L}*[\\s:=]*\\+?[\\d.,]+\\s*D?S?\\s*)${OU}\\s+)?`;
+const OU_WITHIN = `(?:${OU}\\s*[:=]?\\s*)?`;
+const OU_BEHIND = `(?:\\s*${OU}(?=\\s*(?:$|[\\r\\n;,/)])))?`;
 const NUMBER = '([1-8]\\d(?:[.,]\\d+)?)(?!\\d)';
 const PAIR = `${NUMBER}(?:\\s*mm)?(?:\\s*[/&|]\\s*${NUMBER})?(?:\\s*mm)?`;
 /** PD also is a unit of prism: then a base follows it, and not millimetres. */
@@ -19,11 +24,11 @@ const FRENCH_PD = '(?:D\\.?P\\.?|[ÉE]\\.?P\\.?|(?:écart|distance)\\s+(?:inter)
 const AT_ITS_PLACE = '(?<![\\p{L}.])';
 const FORMS = {
   nearPd: new RegExp(
-    `${AT_ITS_PLACE}(?:(?:near|reading)\\s+P\\.?D\\.?|${FRENCH_PD}\\s+(?:de\\s+près|VP))\\s*[:=]?\\s*${PAIR}`,
+    `${AT_ITS_PLACE}${OU_BEFORE}(?:(?:near|reading)\\s+P\\.?D\\.?|${FRENCH_PD}\\s+(?:de\\s+près|VP))\\s*[:=]?\\s*${OU_WITHIN}${PAIR}${OU_BEHIND}`,
     'iu',
   ),
   pd: new RegExp(
-    `${AT_ITS_PLACE}(?:(?:distance|dist|far)\\.?\\s+)?(?:P\\.?D\\.?|pupil\\w*\\s+distance|${FRENCH_PD}(?:\\s+(?:de\\s+loin|VL))?)\\s*[:=]?\\s*${PAIR}`,
+    `${AT_ITS_PLACE}${OU_BEFORE}(?:(?:distance|dist|far)\\.?\\s+)?(?:P\\.?D\\.?|pupil\\w*\\s+distance|${FRENCH_PD}(?:\\s+(?:de\\s+loin|VL))?)\\s*[:=]?\\s*${OU_WITHIN}${PAIR}${OU_BEHIND}`,
     'iu',
   ),
   vertex:

@@ -3,18 +3,22 @@
  * power is worse than none; the other eye is read all the same.
  */
 import type { NotationFault, Wanted } from '../../optics/notation/fault.ts';
-import { readPrescription } from '../../optics/notation/readPrescription.ts';
 import type { WrittenEye, WrittenPrescription } from '../../optics/notation/written.ts';
 import type { Eye } from '../../optics/types.ts';
 import { type Entries, EYES } from '../fields.ts';
+import { acuities } from './acuity.ts';
 import { blanked, readAsides } from './asides.ts';
 import { contactLensFigures, type Span } from './contactLens.ts';
 import { eyeEntries } from './eyeEntries.ts';
+import { isUnknownWord, readAround } from './readAround.ts';
 
 /** A stretch of the text that was not taken, and why. */
 export type PasteMark = Span & {
-  /** `mixed`: letters grown together with a number. */
-  readonly kind: 'fault' | 'mixed' | 'unused' | 'contact-lens';
+  /**
+   * `mixed`: letters grown together with a number. `unknown`: left out, what stands around it is read. `unclear`: it
+   * may change what the figures beside it mean.
+   */
+  readonly kind: 'fault' | 'mixed' | 'unknown' | 'unclear' | 'unused' | 'contact-lens';
   /** What was expected there; null where nothing is wrong. */
   readonly expected: Wanted | null;
 };
@@ -40,10 +44,12 @@ export function readPaste(text: string): Paste {
     const marks = figures.map((span) => ({ ...span, kind: 'contact-lens' as const, expected: null }));
     return { kind: 'contact-lens', eyes: NOTHING, unread: [], entries: {}, marks: apart(marks) };
   }
-  const { entries, unused, rest } = readAsides(text);
-  const { eyes, faults, unread } = readEyes(rest);
+  const seen = acuities(text);
+  const { entries, unused, rest } = readAsides(seen.reduce(blanked, text));
+  const { eyes, faults, unknown, unread } = readEyes(rest);
   const marks: PasteMark[] = [
     ...faults.map((fault) => faultMark(rest, fault)),
+    ...[...seen, ...unknown].map((span) => ({ ...span, kind: 'unknown' as const, expected: null })),
     ...unused.map((span) => ({ ...span, kind: 'unused' as const, expected: null })),
   ];
   const ofEyes = EYES.map((eye) => (eyes[eye] === null ? {} : eyeEntries(eye, eyes[eye])));
@@ -51,39 +57,45 @@ export function readPaste(text: string): Paste {
 }
 
 /** The mark of a fault; of a letter within a number, such as `19O`, it holds the number too. */
-function faultMark(text: string, { start, end, expected, found }: NotationFault): PasteMark {
+function faultMark(text: string, fault: NotationFault): PasteMark {
+  const { start, end, expected, found } = fault;
   const number = /[\d.,]+$/.exec(text.slice(0, start))?.[0] ?? '';
   const mixed = number !== '' && /^\p{L}/u.test(found);
-  return mixed
-    ? { start: start - number.length, end, kind: 'mixed', expected: null }
+  if (mixed) return { start: start - number.length, end, kind: 'mixed', expected: null };
+  return isUnknownWord(fault)
+    ? { start, end, kind: 'unclear', expected: null }
     : { start, end, kind: 'fault', expected };
 }
 
 interface ReadEyes {
   readonly eyes: WrittenPrescription;
   readonly faults: readonly NotationFault[];
+  /** What was left out, the rest being read. */
+  readonly unknown: readonly Span[];
   readonly unread: readonly Eye[];
 }
 
 /** Both eyes at once; where that fails each by itself, with what is said for both. */
 function readEyes(text: string): ReadEyes {
-  const whole = readPrescription(text);
-  if (whole.ok) return { eyes: whole.value, faults: [], unread: [] };
+  const { read: whole, unknown: beside } = readAround(text);
+  if (whole.ok) return { eyes: whole.value, faults: [], unknown: beside, unread: [] };
   const parts = partsOf(text);
   const faults: NotationFault[] = [];
+  const unknown: Span[] = [];
   const eyes: { right: WrittenEye | null; left: WrittenEye | null } = { ...NOTHING };
   for (const eye of EYES) {
     const own = parts.filter(({ of }) => of === eye || of === 'both');
     if (!own.some(({ of }) => of === eye)) continue;
     const others = parts.filter((part) => !own.includes(part));
-    const alone = readPrescription(others.reduce(blanked, text));
+    const { read: alone, unknown: left } = readAround(others.reduce(blanked, text));
+    unknown.push(...left);
     if (alone.ok) eyes[eye] = alone.value[eye];
     else faults.push(alone.fault);
   }
   // What fails only as a whole, such as an eye that is named twice, leaves none of it to be trusted.
   const read = faults.length === 0 ? { eyes: NOTHING, faults: [whole.fault] } : { eyes, faults };
   const named = EYES.filter((eye) => parts.some(({ of }) => of === eye || of === 'both'));
-  return { ...read, unread: named.filter((eye) => read.eyes[eye] === null) };
+  return { ...read, unknown, unread: named.filter((eye) => read.eyes[eye] === null) };
 }
 
 interface Part extends Span {
@@ -91,7 +103,7 @@ interface Part extends Span {
 }
 
 const PART =
-  /(?<![\p{L}.])(?:(?<right>o\.?d\.?|r\.?e\.?|r|right|(?:(?:œil|oeil)\s+)?droit)|(?<left>o\.?s\.?|o\.?g\.?|(?:(?:œil|oeil)\s+)?gauche|l\.?e\.?|l|left)|(?<both>o\.?u\.?|o\.?d\.?g\.?|be|both)|(?<add>(?<=^[^\S\n]*)add(?:ition)?))(?![\p{L}\d])/gimu;
+  /(?<![\p{L}.])(?:(?<right>o\.?d\.?|r\.?e\.?|r|right|(?:(?:œil|oeil)\s+)?droit)|(?<left>o\.?s\.?|o\.?g\.?|(?:(?:œil|oeil)\s+)?gauche|l\.?e\.?|l|left)|(?<both>add(?:ition)?[\s:=]*(?:(?:ou|odg|be|both)(?!\p{L})|\+?[\d.,]+\s*(?:d|ds|dpt)?\s*(?:ou|odg|be|both)(?=\s*(?:$|[\r\n;,/|)])))|o\.?u\.?|o\.?d\.?g\.?|be|both)|(?<add>(?<=^[^\S\n]*)add(?:ition)?))(?![\p{L}\d])/gimu;
 
 /** Stretches of the text that are about one eye or both, from each name to the next. */
 function partsOf(text: string): readonly Part[] {

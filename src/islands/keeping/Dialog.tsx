@@ -1,4 +1,4 @@
-/** A dialog of its own at the end of the page, so that it can be printed alone; gone once it is closed. */
+/** A dialog of its own at the end of the page, so that it can be printed alone, or before a part of it; gone once it is closed. */
 import { type ComponentChildren, h, render } from 'preact';
 import { useLayoutEffect, useRef } from 'preact/hooks';
 
@@ -27,14 +27,16 @@ function Dialog({ class: name, heading, modal, onClose, children }: Props) {
   );
 }
 
-/** Opens a dialog; `content` gets what closes it. */
+/** Opens a dialog; `content` gets what closes it. It stands in the flow where it is given the part that follows it. */
 export function openDialog(
   props: Pick<Props, 'class' | 'heading' | 'modal' | 'alone'>,
   content: (close: () => void) => ComponentChildren,
+  before: Element | null = null,
 ): void {
   const place = document.createElement('div');
   place.className = 'sh-place';
-  document.body.append(place);
+  if (before === null) document.body.append(place);
+  else before.before(place);
   if (props.alone) document.body.classList.add('sh-alone');
   const onClose = () => {
     render(null, place);

@@ -8,7 +8,13 @@ import type { Telling } from './telling.ts';
 
 /** What a worksheet was opened with, for the shopper to be told. */
 export type Arrival =
-  | { readonly kind: 'link'; readonly link: LinkReading; readonly notHad: readonly NotHad[] }
+  | {
+      readonly kind: 'link';
+      readonly link: LinkReading;
+      /** From another page of the shop: the other language, or another frame. */
+      readonly carried: boolean;
+      readonly notHad: readonly NotHad[];
+    }
   | { readonly kind: 'pair'; readonly number: number; readonly notHad: readonly NotHad[] }
   | { readonly kind: 'gone' };
 
@@ -45,11 +51,11 @@ export function Opened({ telling, arrival, wasKept, filled, close }: Props) {
     <>
       <div role="status">
         <h2 id="sh-opened" class="ws-head">
-          {kind === 'pair' ? say('opened.fromBasket', { number: arrival.number }) : say('opened.title')}
+          {headOf(telling, arrival)}
         </h2>
         {kind === 'gone' && <p>{say('opened.gone')}</p>}
         {kind === 'pair' && <p>{say('opened.basketText')}</p>}
-        {kind === 'link' && <LinkTold telling={telling} link={arrival.link} />}
+        {kind === 'link' && <LinkTold telling={telling} link={arrival.link} carried={arrival.carried} />}
         {kind !== 'gone' && arrival.notHad.length > 0 && (
           <List head={say('opened.leftOut')}>
             {arrival.notHad.map(({ field, value }) => (
@@ -66,15 +72,28 @@ export function Opened({ telling, arrival, wasKept, filled, close }: Props) {
   );
 }
 
-function LinkTold({ telling: { say, t }, link }: { readonly telling: Telling; readonly link: LinkReading }) {
+function headOf({ say }: Telling, arrival: Arrival): string {
+  if (arrival.kind === 'pair') return say('opened.fromBasket', { number: arrival.number });
+  return say(arrival.kind === 'link' && arrival.carried ? 'opened.carried' : 'opened.title');
+}
+
+interface LinkToldProps {
+  readonly telling: Telling;
+  readonly link: LinkReading;
+  readonly carried: boolean;
+}
+
+function LinkTold({ telling: { say, t }, link, carried }: LinkToldProps) {
   if (!link.ok) return <p>{say(link.why === 'version' ? 'opened.version' : 'opened.longLink')}</p>;
   const filled = new Set((Object.keys(link.entries) as Field[]).map(groupOf));
   const groups = (Object.keys(NAMES) as (keyof typeof NAMES)[]).filter((group) => filled.has(group));
+  const personal = carried ? 'opened.carriedAll' : 'opened.personal';
+  const without = carried ? 'opened.carriedChoices' : 'opened.noPrescription';
   const names = groups.map((group) => t(NAMES[group])).join(', ');
   return (
     <>
       <p>{groups.length === 0 ? say('opened.nothing') : say('opened.filled', { fields: names })}</p>
-      <p>{say(link.personal ? 'opened.personal' : 'opened.noPrescription')}</p>
+      <p>{say(link.personal ? personal : without)}</p>
       {link.leftOut.length > 0 && (
         <List head={say('opened.leftOut')}>
           {link.leftOut.map(({ part, why }) => (

@@ -6,12 +6,12 @@ export const asksForPair = (): boolean => /^#(?:p\d+(?:;|$)|(?:pair|aside)-\d)/.
 
 /** Puts a pair that the address asks for on the worksheet, now and whenever the fragment changes. */
 export function watchAddress(stores: Worksheet, begin: () => void): void {
-  const go = async () => {
+  const go = async (changed: boolean) => {
     if (!asksForPair()) return;
     begin();
     const { arrive } = await import('./arrive.tsx');
-    await arrive(stores);
+    await arrive(stores, changed);
   };
-  void go();
-  addEventListener('hashchange', () => void go());
+  void go(false);
+  addEventListener('hashchange', () => void go(true));
 }

@@ -17,21 +17,48 @@ import { openedPair } from './heldState.ts';
 import { type Arrival, Opened } from './Opened.tsx';
 import { telling } from './pageTelling.ts';
 
-/** Fills the worksheet from the fragment of the address; nothing happens where it says nothing of a pair. */
-export async function arrive(sheet: Worksheet): Promise<void> {
+/**
+ * Fills the worksheet from the fragment of the address; nothing happens where it says nothing of a pair. `changed`:
+ * the page stood open already when the fragment came.
+ */
+export async function arrive(sheet: Worksheet, changed: boolean): Promise<void> {
   const wasKept = sheet.kept.get();
-  const arrival = fill(sheet, location.hash);
+  const arrival = fill(sheet, location.hash, !changed && cameFromHere());
   if (arrival === null) return;
   carryPackage(sheet);
   document.getElementById('worksheet')?.scrollIntoView();
   const words = await telling(sheet);
-  openDialog({ class: 'sh-opened', heading: 'sh-opened', modal: false }, (close) => (
-    <Opened telling={words} arrival={arrival} wasKept={wasKept} filled={sheet.entries.get()} close={close} />
-  ));
+  document.querySelector<HTMLDialogElement>('dialog.sh-opened')?.close();
+  openDialog(
+    { class: 'sh-opened', heading: 'sh-opened', modal: false },
+    (close) => (
+      <Opened
+        telling={words}
+        arrival={arrival}
+        wasKept={wasKept}
+        filled={sheet.entries.get()}
+        close={close}
+      />
+    ),
+    document.getElementById('worksheet-root'),
+  );
 }
 
-function fill(sheet: Worksheet, fragment: string): Arrival | null {
-  if (isLink(fragment)) return fillFromLink(sheet, fragment);
+/** Whether the page before was another of the shop's, and not one that only sends on to this. */
+function cameFromHere(): boolean {
+  if (document.referrer === '') return false;
+  const { origin, pathname } = new URL(document.referrer);
+  const names = pathname.split('/');
+  return origin === location.origin && !formerIds().some((id) => names.includes(id));
+}
+
+function formerIds(): readonly string[] {
+  const former = document.getElementById('worksheet-root')?.dataset['former'] ?? '';
+  return former.split(' ').filter((id) => id !== '');
+}
+
+function fill(sheet: Worksheet, fragment: string, carried: boolean): Arrival | null {
+  if (isLink(fragment)) return fillFromLink(sheet, fragment, carried);
   const [, kind, number = ''] = /^#(pair|aside)-(\d{1,9})$/.exec(fragment) ?? [];
   if (kind === undefined) return null;
   const [pairs, terms] = kind === 'pair' ? basketPairs() : [look(shelves(), ASIDE).value ?? [], {}];
@@ -46,10 +73,8 @@ function fill(sheet: Worksheet, fragment: string): Arrival | null {
 }
 
 /** Whether a pair is of this page's frame, by the id that it has or had before. */
-function isOfPage({ frame }: HeldPair, sheet: Worksheet): boolean {
-  const former = document.getElementById('worksheet-root')?.dataset['former'] ?? '';
-  return frame === sheet.frame.id || former.split(' ').includes(frame);
-}
+const isOfPage = ({ frame }: HeldPair, sheet: Worksheet): boolean =>
+  frame === sheet.frame.id || formerIds().includes(frame);
 
 function basketPairs(): [readonly HeldPair[], Entries] {
   const basket = look(shelves(), BASKET).value;
@@ -64,9 +89,9 @@ export function putOn(sheet: Worksheet, held: HeldPair, terms: Entries): readonl
   return notHad;
 }
 
-function fillFromLink(sheet: Worksheet, fragment: string): Arrival | null {
+function fillFromLink(sheet: Worksheet, fragment: string, carried: boolean): Arrival | null {
   const link = readLink(fragment);
-  if (link === null || !link.ok) return link && { kind: 'link', link, notHad: [] };
+  if (link === null || !link.ok) return link && { kind: 'link', link, carried, notHad: [] };
   const { entries, notHad } = onlyOffered(link.entries, sheet.frame, sheet.data);
   const before = sheet.entries.get();
   sheet.kept.set(false);
@@ -75,5 +100,5 @@ function fillFromLink(sheet: Worksheet, fragment: string): Arrival | null {
   sheet.fill({ ...termsPart(before), ...rest, ...entries });
   // A prescription is not left standing in the address.
   if (link.personal) history.replaceState(history.state, '', location.pathname + location.search);
-  return { kind: 'link', link: { ...link, entries }, notHad };
+  return { kind: 'link', link: { ...link, entries }, carried, notHad };
 }

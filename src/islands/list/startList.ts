@@ -12,6 +12,7 @@ import type { FrameFacts } from '../../configurator/list/facts.ts';
 import { createFrameList, type FrameListStores } from '../../configurator/list/frameList.ts';
 import type { ListAsked } from '../../configurator/list/listWorker.ts';
 import { deviceShelf } from '../deviceShelf.ts';
+import { tickedEarly } from '../tickedEarly.ts';
 import { typedIn } from '../typedIn.ts';
 import { keepCards } from './cards.ts';
 import { carryToFrame } from './carryToFrame.ts';
@@ -31,6 +32,7 @@ export interface ListPageData {
 export function startList(root: HTMLElement, { shop, words, facts, data }: ListPageData): void {
   const kept = recall(deviceShelf(), NO_FRAME);
   const typed = typedIn(root);
+  const tickAgain = tickedEarly(root);
   const picked = [...root.querySelectorAll('select')].filter(
     ({ value, options }) => value !== (options[0]?.value ?? ''),
   );
@@ -50,6 +52,7 @@ export function startList(root: HTMLElement, { shop, words, facts, data }: ListP
   stores.entries.listen((now) => {
     if (stores.kept.get()) keep(deviceShelf(), NO_FRAME, now);
   });
+  tickAgain();
   if (kept !== null) root.querySelector('details')?.setAttribute('open', '');
   beginWhenUsed(stores, data);
 }

@@ -27,6 +27,9 @@ export function skipSeparators(cursor: Cursor): void {
   while (skip(cursor, '/', ',', '&', '|', '=', ':', 'and', 'with', 'et', 'avec'));
 }
 
+/** Names of both eyes at once. */
+export const BOTH_EYES = ['ou', 'odg', 'be', 'both'];
+
 /** A fault at a token. */
 export function faultAt(
   cursor: Cursor,

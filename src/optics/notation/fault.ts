@@ -4,6 +4,7 @@ export const WANTED = [
   'eye',
   'eye-once',
   'sphere',
+  'sphere-first',
   'cylinder',
   'sphere-sign',
   'cylinder-sign',

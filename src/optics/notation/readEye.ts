@@ -3,7 +3,7 @@ import type { NamedPrism } from '../prismBase.ts';
 import { type Result, success } from '../result.ts';
 import { type Cursor, faultAt, peek, skipSeparators } from './cursor.ts';
 import type { NotationFault } from './fault.ts';
-import { readAdd, startsAdd } from './readAdd.ts';
+import { addsToBoth, readAdd, startsAdd } from './readAdd.ts';
 import { readPower } from './readPower.ts';
 import { readPrism, startsPrism } from './readPrism.ts';
 import type { WrittenEye } from './written.ts';
@@ -22,7 +22,7 @@ export function readEyeAt(cursor: Cursor): Result<WrittenEye, NotationFault> {
       const prism = readPrism(cursor);
       if (!prism.ok) return prism;
       prisms.push(prism.value);
-    } else if (startsAdd(cursor)) {
+    } else if (startsAdd(cursor) && !addsToBoth(cursor)) {
       if (addD !== null) return faultAt(cursor, token, 'twice', 'add-once');
       const add = readAdd(cursor);
       if (!add.ok) return add;

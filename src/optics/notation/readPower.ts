@@ -17,6 +17,7 @@ const PLANO = ['plano', 'plan', 'pl', 'plo', '\u221e'];
 const BALANCE = ['balance', 'bal'];
 const SPHERE_WORDS = ['ds', 'd', 'dpt', 'dsph', 'sph', 'sphere', 'sphère', 's'];
 const CYLINDER_WORDS = ['dc', 'd', 'dpt', 'dcyl', 'cyl', 'cylinder', 'cylindre', 'c'];
+const CYLINDER_UNITS = ['dc', 'dcyl'];
 const AXIS_WORDS = ['x', '\u00d7', '*', 'ax', 'axis', 'axe', 'a', 'à'];
 const DEGREES = ['\u00b0', 'deg', 'degrees', 'degrés'];
 
@@ -87,6 +88,10 @@ function readSphere(cursor: Cursor): Result<number, NotationFault> {
   }
   if (token.kind !== 'number' || startsPrism(cursor)) {
     return faultAt(cursor, token, 'no-power', 'sphere');
+  }
+  // Dioptres of cylinder: whether the sphere was left out or the unit is wrong cannot be told.
+  if (CYLINDER_UNITS.includes(peek(cursor, 1).text)) {
+    return faultAt(cursor, { ...token, end: peek(cursor, 1).end }, 'no-power', 'sphere-first');
   }
   const sphere = signedPower(cursor, token, LARGEST_SPHERE_D, 'sphere');
   if (sphere.ok) skip(cursor, ...SPHERE_WORDS);

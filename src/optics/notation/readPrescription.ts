@@ -2,20 +2,20 @@
  * Reads a written prescription in the usual notations, both eyes or one.
  *
  * Eyes are named OD, OS, R, L, RE, LE, right, left, and in French OD, OG, œil droit, œil gauche; OU, BE, both or ODG
- * names the two at once. An add on a line of its own, or
- * with OU, is for both eyes. Anything else is an exact fault; nothing is guessed.
+ * names the two at once. An add on a line of its own, or with OU before it or behind it, is for both eyes. Anything
+ * else is an exact fault; nothing is guessed.
  */
 import { failure, type Result, success } from '../result.ts';
-import { type Cursor, faultAt, peek, skip, skipSeparators } from './cursor.ts';
+import { BOTH_EYES, type Cursor, faultAt, peek, skip, skipSeparators } from './cursor.ts';
 import type { NotationFault } from './fault.ts';
-import { readAdd, startsAdd } from './readAdd.ts';
+import { addsToBoth, endsWithBoth, readAdd, startsAdd } from './readAdd.ts';
 import { readEyeAt } from './readEye.ts';
 import { type Token, tokenise } from './tokens.ts';
 import type { WrittenEye, WrittenPrescription } from './written.ts';
 
 type Named = 'right' | 'left' | 'both';
 
-const NAMES: ReadonlyMap<string, Named> = new Map([
+const NAMES: ReadonlyMap<string, Named> = new Map<string, Named>([
   ['od', 'right'],
   ['r', 'right'],
   ['re', 'right'],
@@ -27,10 +27,7 @@ const NAMES: ReadonlyMap<string, Named> = new Map([
   ['droit', 'right'],
   ['og', 'left'],
   ['gauche', 'left'],
-  ['ou', 'both'],
-  ['odg', 'both'],
-  ['be', 'both'],
-  ['both', 'both'],
+  ...BOTH_EYES.map((name) => [name, 'both'] as const),
 ]);
 /** French names an eye behind its noun. */
 const EYE_WORDS = ['œil', 'oeil'];
@@ -104,10 +101,12 @@ function readEntry(cursor: Cursor, read: Reading): NotationFault | null {
 
 function sharedAdd(cursor: Cursor, read: Reading, unnamed: boolean): NotationFault | null {
   const token = peek(cursor);
+  const namesBoth = addsToBoth(cursor);
   const add = readAdd(cursor);
   if (!add.ok) return add.fault;
+  if (endsWithBoth(cursor)) cursor.at++;
   if (read.shared !== null) return faultAt(cursor, token, 'twice', 'add-once-both').fault;
-  const afterOne = unnamed && (read.right === null) !== (read.left === null);
+  const afterOne = unnamed && !namesBoth && (read.right === null) !== (read.left === null);
   read.shared = { addD: add.value, token, afterOne };
   return null;
 }

@@ -168,8 +168,81 @@ describe('a typing error', () => {
   });
 });
 
+describe('OU beside an add or a PD', () => {
+  it.each([
+    'OD \u20131.50 \u20130.50 \u00d7 5\nOS \u221e \u20130.25 \u00d7 175\u00b0\nAdd 1.75 OU PD 62',
+    'OD \u20131.50 \u20130.50 \u00d7 5 OS \u221e \u20130.25 \u00d7 175\u00b0 Add 1.75 OU PD 62 OU',
+    'OD -1.50 DS -0.50 DC x 5 OS plano -0.25 x 175 OU PD 62\nOU add 1.75',
+    'PD OU 62\nOD -1.50 -0.50 x 5\nOS pl -0.25 x 175\nadd OU 1.75',
+  ])('says that it is of both eyes: %j', (text) => {
+    const { entries, marks } = readPaste(text);
+    expect(marks).toEqual([]);
+    expect(entries).toMatchObject({
+      ...{ 'right.sphere': '\u22121.50', 'right.axis': '5', 'right.add': '+1.75' },
+      ...{ 'left.sphere': '0.00', 'left.axis': '175', 'left.add': '+1.75', 'pd.both': '62' },
+    });
+  });
+});
+
+describe('what is not known', () => {
+  const EYE = 'OD -1.50 -0.50 x 170';
+  const kinds = (text: string) =>
+    readPaste(text).marks.map(({ start, end, kind }) => [kind, text.slice(start, end)]);
+
+  it.each([
+    ['VA 20/20', ['VA 20/20']],
+    ['20/25-2 cc', ['20/25-2', 'cc']],
+    ['sc 6/6', ['sc', '6/6']],
+    ['AV 10/10', ['AV 10/10']],
+    ['stable', ['stable']],
+    ['aniso 12', ['aniso 12']],
+    // German for an add: unknown here, so its amount is none.
+    ['Nah +2.00', ['Nah +2.00']],
+  ])('as %j, is marked where it stands, and all around it is read', (words, found) => {
+    const text = `${EYE} ${words} add 1.50\nOS -1.00`;
+    expect(kinds(text)).toEqual(found.map((one) => ['unknown', one]));
+    expect(readPaste(text).eyes).toEqual(readPaste(text.replace(words, '')).eyes);
+    expect(readPaste(text).eyes.right?.addD).toBe(1.5);
+  });
+
+  it.each([
+    ['OD -1.50 cil -0.75 x 90', 'unclear', 'cil'],
+    ['OD -1.50 cil 0.75 x 90', 'unclear', 'cil'],
+    ['OD -1.75 DC x 90', 'fault', '-1.75 DC'],
+    ['OD old -1.50', 'fault', 'old'],
+    ['OD -1.50 -0.50 x 20/20', 'fault', '20'],
+    ['OD -1.50 -0.50 20/20', 'fault', ''],
+    ['OD -1.50 2 base haut', 'fault', 'haut'],
+  ])('leaves the eye alone where it may change a figure: %j', (text, kind, found) => {
+    const whole = `${text}\nOS -1.00`;
+    const { eyes, unread } = readPaste(whole);
+    expect(
+      kinds(whole)
+        .at(-1)
+        ?.map((one) => one.trim()),
+    ).toEqual([kind, found]);
+    expect([eyes.right, unread, eyes.left?.power?.sphereD]).toEqual([null, ['right'], -1]);
+  });
+
+  it('never becomes a figure: an eye is read as without the words, or not at all', () => {
+    const words = ['foo', 'foo 2.00', 'foo -0.75', 'foo x 45', 'VA 20/20', '6/9', 'cc'];
+    const pieces = ['-1.50', '-0.50 x 5', 'add 1.50', '2 BI'];
+    fc.assert(
+      fc.property(fc.nat(4), fc.constantFrom(...words), fc.subarray(pieces), (at, word, parts) => {
+        const whole = `OD ${parts.toSpliced(at, 0, word).join(' ')}\nOS -3.00`;
+        const { right } = readPaste(whole).eyes;
+        if (right !== null) expect(right).toEqual(readPaste(`OD ${parts.join(' ')}\nOS -3.00`).eyes.right);
+        expect(marked(whole).length).toBeGreaterThan(0);
+      }),
+    );
+  });
+});
+
 it('never throws and marks only what is in the text, whatever is pasted', () => {
   const pieces = [
+    'OU',
+    'VA 20/20',
+    'foo',
     'OD',
     'OS',
     'l',

@@ -134,6 +134,9 @@ describe('both eyes', () => {
       'OD -2.00\nOS -1.00\nadd +1.50',
       'OD -2.00 add 1.50 OS -1.00 add 1.50',
       'OD -2.00 OS -1.00 OU add 1.50',
+      'OD -2.00 OS -1.00 add 1.50 OU',
+      'OD -2.00\nOS -1.00\nadd OU: 1.50',
+      'OD -2.00 +1.50 add OU, OS -1.00',
     ];
     for (const text of texts) expect(readPrescription(text)).toEqual({ ok: true, value: near });
   });
@@ -158,6 +161,7 @@ describe('a fault', () => {
     ['-2.25 -0.75 x 190', 'axis-range', 14, '190'],
     ['-2.25 cyl x 90', 'no-power', 10, 'x'],
     ['-2.25 x 90', 'no-power', 6, 'x'],
+    ['-2.25 DC x 90', 'no-power', 0, '-2.25 DC'],
     ['-2.25 -0.75 add +1.50', 'no-axis', 12, 'add'],
     ['', 'no-power', 0, ''],
     ['x 90', 'no-power', 0, 'x'],
@@ -192,6 +196,8 @@ describe('a fault', () => {
     ['OD -1.00\nadd 2.00\nOS -1.00', 'left-over', 9, 'add'],
     ['OD -1.00 OS -1.00\nadd 2.00\nadd 2.25', 'twice', 27, 'add'],
     ['OU -1.00 OS -2.00', 'eye-twice', 9, 'OS'],
+    ['OD -1.00 OU', 'no-power', 11, ''],
+    ['OD -1.00 OS -1.00 add 2.00 OU -3.00', 'eye-twice', 27, 'OU'],
     ['__proto__', 'unknown-sign', 0, '_'],
   ] as const)('of a pair in %j is %s at %d: %j', (text, code, start, found) => {
     expect(faultOf(text, readPrescription)).toMatchObject({ code, start, found });
