@@ -24,7 +24,9 @@ if (root !== null) {
     begun = true;
     load(root).catch(tellFailure);
   };
-  if (recall(deviceShelf(), '') !== null) begin();
+  // Whoever was faster than this script gives no sign again.
+  const used = root.matches(':focus-within, :has(input[type="checkbox"]:checked)');
+  if (used || recall(deviceShelf(), '') !== null) begin();
   for (const sign of ['focusin', 'pointerdown', 'pointerenter'] as const)
     root.addEventListener(sign, begin, { once: true });
 }
