@@ -3,10 +3,11 @@ import type { Offer } from '../catalogue/catalogue.ts';
 import type { Finding, Verdict } from './answer.ts';
 import { excludedSentence } from './excluded.ts';
 import { verdictOf } from './judge.ts';
-import { type JudgedPair, judgePair } from './judgePair.ts';
+import { type JudgedPair, judgeSituated, type SituatedPair, situatePair } from './judgePair.ts';
 import { optionClaim, type Weighed } from './optionClaim.ts';
 import { optionRemedy } from './optionRemedy.ts';
 import type { BLANK_CHOICES, LensesRequest, PairRequest, QuoteRequest } from './request.ts';
+import { type Said, saidOnce } from './sentences.ts';
 import { orderTotal } from './total.ts';
 import { sharpFinder, type TradeOff, tradeOffOf } from './tradeOff.ts';
 
@@ -54,9 +55,10 @@ export function optionReporter(
 ): (kind: ReportedChoice) => readonly OptionReport[] {
   const present = request.pairs[at];
   if (present === undefined) return () => [];
-  const judge = judgeOnce(offer, request.date, present);
+  const said = saidOnce(offer);
+  const { situated, judge } = packages(offer, request.date, present, said);
   const total = orderTotal(offer, request, at);
-  const price = (pair: JudgedPair | null) => pair && total(pair.resolved.shopFrame, pair.situation);
+  const price = (pair: SituatedPair | null) => pair && total(pair.resolved.shopFrame, pair.situation);
   const sharpDeg = sharpFinder();
   const weigh = (pair: JudgedPair | null): Weighed | null =>
     pair && { situation: pair.situation, tradeOff: tradeOffOf(pair.situation, sharpDeg) };
@@ -70,11 +72,11 @@ export function optionReporter(
     }));
     const shared = sharedFindings(judged.map(({ pair }) => pair));
     const isShared = (finding: Finding) => shared.has(keyOf(finding));
-    const ways = { offer, pair: present, judge, price, isShared };
+    const ways = { offer, pair: present, situated, said, price, isShared };
     return judged.map(({ id, pair }) => {
       const own = (pair?.answer.findings ?? []).filter((finding) => !isShared(finding));
       const stopped = own.findLastIndex(({ level }) => level === 'stop');
-      const remedy = stopped < 0 ? null : optionRemedy(ways, kind, id);
+      const remedy = pair === null || stopped < 0 ? null : optionRemedy(ways, kind, id, pair);
       const findings = own.map((finding, at) => (at === stopped ? { ...finding, remedy } : finding));
       const totalMinor = price(pair);
       const weighed = weigh(pair);
@@ -93,17 +95,26 @@ export function optionReporter(
   };
 }
 
-/** The pair judged with other lenses in it, each of them once. */
-function judgeOnce(offer: Offer, date: string, present: PairRequest) {
-  const known = new Map<string, JudgedPair | null>();
-  return (lenses: LensesRequest): JudgedPair | null => {
+/** The pair with other lenses in it, each read once, and judged once where it is asked for. */
+function packages(offer: Offer, date: string, present: PairRequest, said: Said) {
+  const situated = once((lenses) => situatePair(offer, date, { ...present, lenses }, '', []));
+  const judge = once((lenses): JudgedPair | null => {
+    const pair = situated(lenses);
+    return pair && judgeSituated(pair, said);
+  });
+  return { situated, judge };
+}
+
+function once<T>(make: (lenses: LensesRequest) => T) {
+  const known = new Map<string, T>();
+  return (lenses: LensesRequest): T => {
     const { use, design, material, tint, coating, blank = 'auto' } = lenses;
     const key = JSON.stringify([use, design, material, tint, coating, blank]);
     const found = known.get(key);
     if (found !== undefined) return found;
-    const judged = judgePair(offer, date, { ...present, lenses }, '', []);
-    known.set(key, judged);
-    return judged;
+    const made = make(lenses);
+    known.set(key, made);
+    return made;
   };
 }
 
@@ -125,7 +136,15 @@ function sharedFindings(pairs: readonly (JudgedPair | null)[]): ReadonlySet<stri
   return new Set([...first].filter((key) => rest.every((keys) => keys.has(key))));
 }
 
-const keyOf = ({ rule, eye, message }: Finding) => `${rule}|${eye}|${message}`;
+const keys = new WeakMap<Finding, string>();
+
+function keyOf(finding: Finding): string {
+  const known = keys.get(finding);
+  if (known !== undefined) return known;
+  const key = `${finding.rule}|${finding.eye}|${finding.message}`;
+  keys.set(finding, key);
+  return key;
+}
 
 const figuresOf = (tradeOff: TradeOff | null): Pick<OptionReport, 'thickestMm' | 'massG' | 'tradeOff'> => ({
   thickestMm: tradeOff?.thickestMm ?? null,
