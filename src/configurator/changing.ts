@@ -2,12 +2,13 @@
 import type { PackageChange } from '../quote/change.ts';
 import { CHANGED, isChanged } from './changedFields.ts';
 import type { Choices } from './choices.ts';
-import { belongsToFrame, type Entries, type Field } from './fields.ts';
-import type { Worksheet } from './worksheet.ts';
+import { belongsToFrame, type Entries, type Field, isHeight } from './fields.ts';
+import type { Applied, Worksheet } from './worksheet.ts';
 
 /**
  * Entries with the changes made and every other choice held where it is: a choice that only followed from another
- * must not follow it elsewhere. A change of frame is none of the entries.
+ * must not follow it elsewhere. A change of frame is none of the entries. In another size the heights are measured
+ * again: what advice took for them is an estimate that no lens is to be cut by.
  */
 function withChanges(entries: Entries, choices: Choices, changes: readonly PackageChange[]): Entries {
   const held = CHANGED.flatMap((field) => {
@@ -15,13 +16,19 @@ function withChanges(entries: Entries, choices: Choices, changes: readonly Packa
     return value === null || value === '' ? [] : [[field, value] as const];
   });
   const made = changes.flatMap(({ kind, value }) => (isChanged(kind) ? [[kind, value] as const] : []));
-  return { ...entries, ...Object.fromEntries(held), ...Object.fromEntries(made) };
+  const staying = asksHeights(changes)
+    ? Object.fromEntries(Object.entries(entries).filter(([field]) => !isHeight(field)))
+    : entries;
+  return { ...staying, ...Object.fromEntries(held), ...Object.fromEntries(made) };
 }
 
-/** Entries with what advice may change as it was before, all else as it is now. */
-function withoutChanges(entries: Entries, before: Entries): Entries {
-  const kept = Object.fromEntries(Object.entries(entries).filter(([field]) => !isChanged(field)));
-  const back = Object.fromEntries(Object.entries(before).filter(([field]) => isChanged(field)));
+const asksHeights = (changes: readonly PackageChange[]) => changes.some(({ kind }) => kind === 'size');
+
+/** Entries with what the advice changed as it was before, all else as it is now. */
+function withoutChanges(entries: Entries, { before, heights }: Applied): Entries {
+  const isBack = (field: string) => isChanged(field) || (heights && isHeight(field));
+  const kept = Object.fromEntries(Object.entries(entries).filter(([field]) => !isBack(field)));
+  const back = Object.fromEntries(Object.entries(before).filter(([field]) => isBack(field)));
   return { ...kept, ...back };
 }
 
@@ -48,7 +55,9 @@ export function applyChanges(
   names: string,
 ): void {
   const before = entries.get();
-  applied.set({ before, names });
+  const heights =
+    asksHeights(changes) && Object.entries(before).some(([field, text]) => isHeight(field) && text);
+  applied.set({ before, names, heights });
   entries.set(withChanges(before, read.get().choices, changes));
 }
 
@@ -57,5 +66,5 @@ export function undoChanges({ entries, applied }: Worksheet): void {
   const last = applied.get();
   if (last === null) return;
   applied.set(null);
-  entries.set(withoutChanges(entries.get(), last.before));
+  entries.set(withoutChanges(entries.get(), last));
 }

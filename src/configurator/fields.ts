@@ -67,8 +67,11 @@ export type Entries = Readonly<Partial<Record<Field, string>>>;
 /** The text of a field without outer spaces. */
 export const textOf = (entries: Entries, field: Field): string => (entries[field] ?? '').trim();
 
+/** Whether an entry was measured from the lowest point of one lens. */
+export const isHeight = (field: string): boolean => /^(?:fittingHeight|segmentHeight)\./.test(field);
+
 const OF_A_FRAME: readonly string[] = ['size', 'colourway', 'vertexWorn', 'tilt', 'faceForm'];
 
 /** Whether an entry holds for one frame only: measured in it, or a choice of it. */
 export const belongsToFrame = (field: Field): boolean =>
-  OF_A_FRAME.includes(field) || /^(?:own|fittingHeight|segmentHeight)\./.test(field);
+  OF_A_FRAME.includes(field) || field.startsWith('own.') || isHeight(field);

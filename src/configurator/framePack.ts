@@ -18,9 +18,8 @@ type PackedSize = Omit<FrameSize, 'outline'> & {
 /** A frame as it is sent. */
 export type PackedFrame = Omit<Frame, 'sizes'> & { readonly sizes: readonly PackedSize[] };
 
-/** Frames that may stand in for each other: for the same wearer, and for the same light. */
-export const frameGroup = ({ wearer, sun }: Pick<Frame, 'wearer' | 'sun'>): string =>
-  `${wearer}-${sun ? 'sun' : 'clear'}`;
+/** Frames that may stand in for each other: for the same light, since anybody may wear what was made for another. */
+export const frameGroup = ({ sun }: Pick<Frame, 'sun'>): string => (sun ? 'sun' : 'clear');
 
 /** A frame to send. */
 export function packFrame(frame: Frame): PackedFrame {

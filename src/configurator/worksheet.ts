@@ -42,6 +42,8 @@ export interface Drawn {
 export interface Applied {
   readonly before: Entries;
   readonly names: string;
+  /** Whether it emptied heights, which belong to the size before. */
+  readonly heights: boolean;
 }
 
 const NO_FAULTS: readonly FieldFault[] = [];

@@ -54,7 +54,8 @@ export function WayOut({ state: { kind, pair } }: { readonly state: State }) {
       {wayOut && (
         <>
           <p>
-            {wayOut.message} {difference(wayOut.differenceMinor)}
+            {wayOut.message}{' '}
+            {wayOut.differenceMinor === 0 ? t('instead.samePrice') : difference(wayOut.differenceMinor)}
           </p>
           <Take changes={wayOut.changes} />
         </>
@@ -141,7 +142,9 @@ export function Applied() {
     <div class="ws-applied" role="status">
       {last && (
         <>
-          <span>{t('instead.done', { names: last.names })}</span>{' '}
+          <span>
+            {t('instead.done', { names: last.names })} {last.heights && t('instead.heights')}
+          </span>{' '}
           <button type="button" class="ws-take" ref={back} onClick={takeBack}>
             {t('instead.undo')}
           </button>

@@ -27,30 +27,6 @@ export interface PackageChange {
   readonly colourway?: string;
 }
 
-/** The package after the change. */
-export function withChange(pair: PairRequest, change: PackageChange): PairRequest {
-  const { kind, value } = change;
-  switch (kind) {
-    case 'frame': {
-      const { size, colourway, ...rest } = pair;
-      return { ...rest, frame: value, ...placed(change.size ?? size, change.colourway ?? colourway) };
-    }
-    case 'size':
-      return { ...pair, size: value };
-    case 'colourway':
-      return { ...pair, colourway: value };
-    case 'blank':
-      return { ...pair, lenses: { ...pair.lenses, blank: value as 'stock' | 'surfaced' } };
-    default:
-      return { ...pair, lenses: { ...pair.lenses, [kind]: value } };
-  }
-}
-
-const placed = (size: string | undefined, colourway: string | undefined) => ({
-  ...(size === undefined ? {} : { size }),
-  ...(colourway === undefined ? {} : { colourway }),
-});
-
 /** Every single change of one kind, in the order of the shop, the present choice left out. */
 export function changesOf(offer: Offer, pair: PairRequest, kind: ChangeKind): readonly PackageChange[] {
   const frame = offer.frames.find(({ id }) => id === pair.frame);
@@ -64,7 +40,7 @@ export function changesOf(offer: Offer, pair: PairRequest, kind: ChangeKind): re
     tint: offer.tints.map(({ id }) => id),
     colourway: frame?.colourways.map(({ code }) => code) ?? [],
   };
-  if (kind === 'frame') return typeof pair.frame === 'string' ? frameChanges(offer, pair.frame) : [];
+  if (kind === 'frame') return frameChanges(offer, pair).flat();
   return options[kind].filter((value) => value !== presentOf(pair, kind)).map((value) => ({ kind, value }));
 }
 
@@ -74,17 +50,27 @@ function presentOf(pair: PairRequest, kind: Exclude<ChangeKind, 'frame'>): strin
   return pair.lenses[kind];
 }
 
-/** Other frames for the same wearer and light, each size in the first colourway that can be had. */
-function frameChanges(offer: Offer, presentId: string): readonly PackageChange[] {
-  const present = offer.frames.find(({ id }) => id === presentId);
-  return offer.frames
-    .filter(({ id, wearer, sun }) => id !== presentId && wearer === present?.wearer && sun === present.sun)
-    .flatMap((frame) =>
-      frame.sizes.flatMap(({ id: size }) => {
-        const colourway = firstColourway(frame, size);
-        return colourway === null ? [] : [{ kind: 'frame' as const, value: frame.id, size, colourway }];
-      }),
-    );
+/**
+ * Other frames for the same light, each size in the first colourway that can be had: those made for who wears the
+ * pair, and, where the present one is made for somebody else, those made like it. The latter are for whom the former
+ * leave without.
+ */
+export function frameChanges(offer: Offer, pair: PairRequest): readonly (readonly PackageChange[])[] {
+  const present = offer.frames.find(({ id }) => id === pair.frame);
+  if (present === undefined) return [];
+  const wearers = new Set([
+    pair.wearer === 'child' || pair.wearer === 'adult' ? pair.wearer : present.wearer,
+  ]);
+  return [...wearers.add(present.wearer)].map((madeFor) =>
+    offer.frames
+      .filter(({ id, wearer, sun }) => id !== present.id && wearer === madeFor && sun === present.sun)
+      .flatMap((frame) => frame.sizes.flatMap(({ id }) => changeTo(frame, id))),
+  );
+}
+
+function changeTo(frame: Frame, size: string): readonly PackageChange[] {
+  const colourway = firstColourway(frame, size);
+  return colourway === null ? [] : [{ kind: 'frame', value: frame.id, size, colourway }];
 }
 
 function firstColourway(frame: Frame, size: string): string | null {

@@ -10,14 +10,15 @@ import type { Outcome } from '../rules/finding.ts';
 import { round2 } from '../rules/round.ts';
 import { RULES } from '../rules/rules.ts';
 import { sharpAngles } from '../rules/sharpAngle.ts';
-import type { Situation } from '../rules/situation.ts';
+import type { LensSituation, Situation } from '../rules/situation.ts';
 import type { Finding, Remedy } from './answer.ts';
-import { CHANGE_KINDS, changeName, changesOf, type PackageChange, withChange } from './change.ts';
+import { CHANGE_KINDS, changeName, changesOf, frameChanges, type PackageChange } from './change.ts';
 import { judge, type RuleOutcome } from './judge.ts';
 import type { PairRequest } from './request.ts';
 import { resolvePair } from './resolve.ts';
 import { situate } from './situation.ts';
 import type { OrderTotal } from './total.ts';
+import { asksHeights, withChanges } from './withChanges.ts';
 
 interface Candidate {
   readonly change: PackageChange;
@@ -79,6 +80,7 @@ const CHOICES = new Set(RULES.filter(({ clearedBy }) => clearedBy === 'choice').
 
 /** The one note that is worth a remedy: a blank that nobody asked for may be the cause. */
 const SHARP_VIEW = 'sharp-view';
+const BEYOND_RIM = 'edge-beyond-rim';
 /** What changes the curves of a lens and leaves the wearer's frame and kind of lens alone. */
 const SHARPENING = ['blank', 'material'] as const;
 
@@ -110,7 +112,10 @@ function judged(offer: Offer, date: string, pair: PairRequest) {
 const darkest = ({ tint }: Situation): number =>
   Math.min(1, ...(tint?.states ?? []).map(({ transmittance }) => transmittance));
 
-/** All changes of a kind, judged, the nearest first (tints alone), then the cheapest; those without a price last. */
+/**
+ * All changes of a kind, judged: frames for this wearer before others, the nearest tints first, then the cheapest;
+ * those without a price last.
+ */
 function candidatesOf(
   offer: Offer,
   date: string,
@@ -123,16 +128,19 @@ function candidatesOf(
     kind === 'tint'
       ? Number(situation.tint?.kind !== present.tint?.kind) + Math.abs(darkest(situation) - darkest(present))
       : 0;
-  return changesOf(offer, pair, kind)
-    .flatMap((change) => {
-      const result = judged(offer, date, withChange(pair, change));
-      if (result === null) return [];
-      return [{ change, ...result, totalMinor: totalOf(result.shopFrame, result.situation) }];
-    })
-    .sort(
-      (one, other) =>
-        apart(one) - apart(other) || (one.totalMinor ?? Infinity) - (other.totalMinor ?? Infinity),
-    );
+  const groups = kind === 'frame' ? frameChanges(offer, pair) : [changesOf(offer, pair, kind)];
+  return groups.flatMap((changes) =>
+    changes
+      .flatMap((change) => {
+        const result = judged(offer, date, withChanges(offer, pair, [change]));
+        if (result === null) return [];
+        return [{ change, ...result, totalMinor: totalOf(result.shopFrame, result.situation) }];
+      })
+      .sort(
+        (one, other) =>
+          apart(one) - apart(other) || (one.totalMinor ?? Infinity) - (other.totalMinor ?? Infinity),
+      ),
+  );
 }
 
 function worded(
@@ -149,19 +157,27 @@ function worded(
     still.length > 0
       ? say(words, 'remedy.partly', { name, reasons: still.join(say(words, 'worksheet.semicolon')) })
       : say(words, `remedy.${change.kind}${change.kind === 'blank' ? `-${change.value}` : ''}`, { name });
-  const [fromMm, toMm] = [thickestMm(before), thickestMm(situation)];
+  const heights = asksHeights(pair, [change]) ? ` ${say(words, 'remedy.heights')}` : '';
+  // A thicker edge in a deeper rim is no loss: of what shows beyond a rim, what shows is told.
+  const edge = rule === BEYOND_RIM ? 'beyond' : 'thickest';
+  const [fromMm, toMm] = [EDGES[edge](before), EDGES[edge](situation)];
   const figures =
     fromMm === null || toMm === null || fromMm === toMm
       ? ''
-      : ` ${say(words, 'remedy.thickest', { fromMm, toMm })}`;
+      : ` ${say(words, `remedy.${edge}`, { fromMm, toMm })}`;
   const [from, to] = rule === SHARP_VIEW ? [sharpAngles(before), sharpAngles(situation)] : [null, null];
   const sharp =
     from && to ? ` ${say(words, 'remedy.sharp', { fromDeg: from.leastDeg, toDeg: to.leastDeg })}` : '';
-  return { change, message: `${text}${sharp}${figures}` };
+  return { change, message: `${text}${sharp}${figures}${heights}` };
 }
 
-/** Thickest edge of both lenses, mm; null where no lens could be computed. */
-function thickestMm({ right, left }: Situation): number | null {
-  if (right.lens === null || left.lens === null) return null;
-  return round2(Math.max(right.lens.thickest.mm, left.lens.thickest.mm));
-}
+const mostOf =
+  (of: (lens: LensSituation) => number) =>
+  ({ right, left }: Situation): number | null =>
+    right.lens && left.lens && round2(Math.max(of(right.lens), of(left.lens)));
+
+/** Of both lenses, mm: the thickest edge, and the most that shows of one; null where no lens could be computed. */
+const EDGES = {
+  thickest: mostOf(({ thickest }) => thickest.mm),
+  beyond: mostOf(({ beyondRimMm }) => beyondRimMm),
+} as const;

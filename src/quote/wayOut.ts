@@ -8,13 +8,14 @@ import { say } from '../catalogue/words.ts';
 import { sharpAngles } from '../rules/sharpAngle.ts';
 import type { Situation } from '../rules/situation.ts';
 import type { WayOut } from './answer.ts';
-import { CHANGE_KINDS, changeName, changesOf, type PackageChange, withChange } from './change.ts';
+import { CHANGE_KINDS, changeName, changesOf, frameChanges, type PackageChange } from './change.ts';
 import { judge, verdictOf } from './judge.ts';
 import type { PairRequest, QuoteRequest } from './request.ts';
 import { resolvePair } from './resolve.ts';
 import { situate } from './situation.ts';
 import { type Package, packagesOf } from './space.ts';
 import { type OrderTotal, orderTotal } from './total.ts';
+import { asksHeights, withChanges } from './withChanges.ts';
 
 interface Found {
   readonly situation: Situation;
@@ -39,17 +40,26 @@ export function wayOutOf(
     changes: found.changes,
     differenceMinor:
       found.totalMinor === null || presentMinor === null ? null : found.totalMinor - presentMinor,
-    message: `${say(offer.words, 'way-out.message', { changes: names })}${sharpText(offer, request.date, pair, found)}`,
+    message: [
+      say(offer.words, 'way-out.message', { changes: names }),
+      ...(asksHeights(pair, found.changes) ? [say(offer.words, 'way-out.heights')] : []),
+      ...sharpText(offer, request.date, pair, found),
+    ].join(' '),
   };
 }
 
-/** How far a narrow view is sharp, and how far it would be made to order; empty where nothing is to be said. */
-function sharpText(offer: Offer, date: string, pair: PairRequest, { changes, situation }: Found): string {
+/** How far a narrow view is sharp, and how far it would be made to order; none where nothing is to be said. */
+function sharpText(
+  offer: Offer,
+  date: string,
+  pair: PairRequest,
+  { changes, situation }: Found,
+): readonly string[] {
   const angles = sharpAngles(situation);
-  if (angles === null || angles.leastDeg >= situation.habits.leastSharpAngleDeg) return '';
-  const plain = ` ${say(offer.words, 'way-out.sharp', { angleDeg: angles.leastDeg })}`;
+  if (angles === null || angles.leastDeg >= situation.habits.leastSharpAngleDeg) return [];
+  const plain = [say(offer.words, 'way-out.sharp', { angleDeg: angles.leastDeg })];
   if (situation.stock === null) return plain;
-  const made = [...changes, { kind: 'blank', value: 'surfaced' } as const].reduce(withChange, pair);
+  const made = withChanges(offer, pair, [...changes, { kind: 'blank', value: 'surfaced' }]);
   const resolved = resolvePair(offer, made, '', []);
   if (resolved === null) return plain;
   const other = situate(offer.shop.habits, date, resolved.request, resolved.frame, resolved.lenses);
@@ -57,7 +67,7 @@ function sharpText(offer: Offer, date: string, pair: PairRequest, { changes, sit
   // What is no wider, or cannot be made, is no advice.
   if (surfacedDeg === undefined || surfacedDeg <= angles.leastDeg || verdictOf(judge(other)) === 'refused')
     return plain;
-  return ` ${say(offer.words, 'way-out.sharp-surfaced', { angleDeg: angles.leastDeg, surfacedDeg })}`;
+  return [say(offer.words, 'way-out.sharp-surfaced', { angleDeg: angles.leastDeg, surfacedDeg })];
 }
 
 function inThisFrame(offer: Offer, request: QuoteRequest, at: number, pair: PairRequest): readonly Found[] {
@@ -69,7 +79,7 @@ function inThisFrame(offer: Offer, request: QuoteRequest, at: number, pair: Pair
   return sizes.flatMap((size) =>
     blanks.flatMap((blank) => {
       const before = [size, blank].filter((change) => change !== null);
-      const changed = before.reduce(withChange, pair);
+      const changed = withChanges(offer, pair, before);
       const pairs = request.pairs.map((one, index) => (index === at ? changed : one));
       return packagesOf(offer, { ...request, pairs }, at)
         .filter(({ verdict }) => verdict !== 'refused')
@@ -98,11 +108,14 @@ function inOtherFrames(offer: Offer, request: QuoteRequest, at: number, pair: Pa
   const total = orderTotal(offer, request, at);
   const lensKinds = ['material', 'design', 'coating'] as const;
   const one = (changes: readonly PackageChange[]) => tried(offer, request.date, pair, changes, total);
-  const frames = changesOf(offer, pair, 'frame');
-  const alone = frames.flatMap((frame) => one([frame]));
-  if (alone.length > 0) return alone;
   const lenses = lensKinds.flatMap((kind) => changesOf(offer, pair, kind));
-  return frames.flatMap((frame) => lenses.flatMap((lens) => one([frame, lens])));
+  for (const frames of frameChanges(offer, pair)) {
+    const alone = frames.flatMap((frame) => one([frame]));
+    if (alone.length > 0) return alone;
+    const changed = frames.flatMap((frame) => lenses.flatMap((lens) => one([frame, lens])));
+    if (changed.length > 0) return changed;
+  }
+  return [];
 }
 
 function tried(
@@ -112,7 +125,7 @@ function tried(
   changes: readonly PackageChange[],
   total: OrderTotal,
 ): readonly Found[] {
-  const resolved = resolvePair(offer, changes.reduce(withChange, pair), '', []);
+  const resolved = resolvePair(offer, withChanges(offer, pair, changes), '', []);
   if (resolved === null) return [];
   const { request, frame, lenses, shopFrame } = resolved;
   const situation = situate(offer.shop.habits, date, request, frame, lenses);

@@ -9,9 +9,9 @@ import { optionRows } from '../../src/configurator/optionRows.ts';
 import { shopData } from '../../src/configurator/shopData.ts';
 import { createWorksheet } from '../../src/configurator/worksheet.ts';
 import { quoteWithAdvice } from '../../src/quote/advice.ts';
-import { withChange } from '../../src/quote/change.ts';
 import { optionReports, REPORTED_CHOICES } from '../../src/quote/options.ts';
 import { quote } from '../../src/quote/quote.ts';
+import { withChanges } from '../../src/quote/withChanges.ts';
 import { DATE, frameOf, shop } from './shop.ts';
 
 /** A worksheet with the engine in the same thread, as the browser has it in another. */
@@ -175,7 +175,7 @@ describe('createWorksheet', () => {
       expect(found).not.toEqual([]);
       for (const changes of found) {
         applyChanges(sheet, changes, 'named');
-        expect(sheet.read.get().request.pairs).toEqual([pair && changes.reduce(withChange, pair)]);
+        expect(sheet.read.get().request.pairs).toEqual([pair && withChanges(shop, pair, changes)]);
         sheet.enter('left.sphere', '-7.75');
         sheet.enter('left.sphere', '-8');
         expect(sheet.applied.get()?.names).toBe('named');
@@ -184,6 +184,22 @@ describe('createWorksheet', () => {
         expect(sheet.applied.get()).toBeNull();
       }
     }
+  });
+
+  it('empties heights that were measured in another size, and brings them back with it', () => {
+    const { sheet } = openSheet('sanderling');
+    sheet.fill({ ...MYOPE, 'fittingHeight.right': '22', 'fittingHeight.left': '21.5' });
+    const before = sheet.entries.get();
+    applyChanges(sheet, [{ kind: 'material', value: 'polycarbonate' }], 'Polycarbonate');
+    expect(sheet.read.get().request.pairs[0]?.fit?.fittingHeight).toEqual({ right: 22, left: 21.5 });
+    expect(sheet.applied.get()?.heights).toBe(false);
+    undoChanges(sheet);
+    applyChanges(sheet, [{ kind: 'size', value: '48-19' }], '48-19');
+    expect(sheet.read.get().request.pairs[0]?.fit?.fittingHeight).toBeUndefined();
+    expect(sheet.applied.get()?.heights).toBe(true);
+    sheet.enter('fittingHeight.right', '20');
+    undoChanges(sheet);
+    expect(sheet.entries.get()).toEqual(before);
   });
 
   it('forgets how to take advice back once another choice was made', () => {

@@ -1,10 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { loadCatalogue } from '../../src/catalogue/load.ts';
 import { advisedPair, quoteWithAdvice } from '../../src/quote/advice.ts';
 import type { Answer, PairAnswer } from '../../src/quote/answer.ts';
-import { type PackageChange, withChange } from '../../src/quote/change.ts';
+import type { PackageChange } from '../../src/quote/change.ts';
 import { quote } from '../../src/quote/quote.ts';
 import type { PairRequest, QuoteRequest } from '../../src/quote/request.ts';
+import { withChanges } from '../../src/quote/withChanges.ts';
 import { type Change, changed, offer } from '../fixtures/bench.ts';
 
 const date = '2026-11-25';
@@ -21,7 +23,7 @@ function advised(pair: PairRequest): PairAnswer {
 }
 
 const after = (pair: PairRequest, changes: readonly PackageChange[]) => {
-  const whole = answer(changes.reduce(withChange, pair));
+  const whole = answer(withChanges(offer, pair, changes));
   const [one] = whole.pairs;
   if (one === undefined) throw new Error('There is a pair.');
   return { ...one, total: whole.price.total };
@@ -168,5 +170,72 @@ describe('an answer with advice', () => {
     expect(reply.answer.pairs.map(({ findings }) => findings.map(({ message }) => message))).toEqual(
       plain.answer.pairs.map(({ findings }) => findings.map(({ message }) => message)),
     );
+  });
+});
+
+describe('advice in the demonstration shop', () => {
+  const reading = loadCatalogue('content');
+  if (!reading.ok) throw new Error('The demonstration shop has faults: run npm run check.');
+  const shop = reading.catalogue;
+  const ofShop = (pair: PairRequest) => {
+    const reply = quoteWithAdvice(shop, { date, pairs: [pair] });
+    if (!reply.ok) throw new Error(JSON.stringify(reply.faults));
+    const [one] = reply.answer.pairs;
+    if (one === undefined) throw new Error('There is a pair.');
+    return one;
+  };
+  const inFrame = (id: string, rest: Pick<PairRequest, 'prescription' | 'fit' | 'lenses' | 'wearer'>) => {
+    const frame = shop.frames.find((one) => one.id === id);
+    const [size] = frame?.sizes ?? [];
+    const colourway = frame?.colourways.find(({ stock }) => stock !== 'sold-out');
+    if (!size || !colourway) throw new Error(`The shop cannot sell "${id}".`);
+    return { frame: id, size: size.id, colourway: colourway.code, ...rest };
+  };
+  const readers = (id: string, heightMm: number) => {
+    const eye = { sphere: 1, add: 2 };
+    return inFrame(id, {
+      wearer: 'adult',
+      prescription: { right: eye, left: eye, issued: '2026-06-01' },
+      fit: { pd: { right: 31, left: 31 }, fittingHeight: { right: heightMm, left: heightMm } },
+      lenses: {
+        ...{ use: 'all', design: 'progressive-middle', material: 'standard-plastic' },
+        ...{ tint: null, coating: null },
+      },
+    });
+  };
+
+  it('of a low frame takes the pupil as far above the middle in other frames, and asks to measure again', () => {
+    // Half of B, 14.5 mm, and the pupil 1.5 mm below it; 41 mm high, another frame has it at 19 mm.
+    const low = readers('redshank', 13);
+    const high = withChanges(shop, low, [
+      { kind: 'frame', value: 'phalarope', size: '50-20', colourway: readers('phalarope', 19).colourway },
+    ]);
+    expect(high).toEqual(readers('phalarope', 19));
+    expect(ofShop(high).verdict).toBe('care');
+    const { wayOut, findings } = ofShop(low);
+    expect(wayOut?.changes.map(({ kind }) => kind)).toEqual(['frame']);
+    expect(wayOut?.message).toContain('measure them again');
+    for (const { rule, remedy } of findings)
+      if (rule === 'edge-beyond-rim')
+        expect(remedy?.message).toMatch(/ 0 mm of edge show .* measure them again/);
+  });
+
+  it('sends a child to a frame made for children first, whatever the present one is', () => {
+    const eye = { sphere: -2.25 };
+    const { wayOut, findings } = ofShop(
+      inFrame('stint', {
+        wearer: 'child',
+        prescription: { right: eye, left: eye, issued: '2026-06-01' },
+        fit: { pd: { right: 27, left: 27 } },
+        lenses: {
+          ...{ use: 'distance', design: 'single-vision', material: 'polycarbonate' },
+          ...{ tint: null, coating: null },
+        },
+      }),
+    );
+    const changes = [...(wayOut?.changes ?? []), ...findings.flatMap(({ remedy }) => remedy?.change ?? [])];
+    const frames = changes.filter(({ kind }) => kind === 'frame');
+    expect(frames.length).toBeGreaterThan(1);
+    for (const { value } of frames) expect(shop.frames.find(({ id }) => id === value)?.wearer).toBe('child');
   });
 });

@@ -7,9 +7,9 @@ import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import type { RunningServer } from '../../src/commands/serve.ts';
 import { readPaste } from '../../src/configurator/entry/readPaste.ts';
-import { withChange } from '../../src/quote/change.ts';
 import { optionReports, REPORTED_CHOICES, type ReportedChoice } from '../../src/quote/options.ts';
 import type { QuoteRequest } from '../../src/quote/request.ts';
+import { withChanges } from '../../src/quote/withChanges.ts';
 import { findAccessibilityFaults } from './accessibility.ts';
 import { openBrowser } from './browser.ts';
 import { JOURNEYS } from './journeys.ts';
@@ -120,7 +120,7 @@ describe.each(JOURNEYS)('$name', ({ frame, entries, says, options = [], taken })
       await page.locator('button.ws-take').first().focus();
       await page.keyboard.press('Enter');
       await page.locator('.ws-applied').getByText('Changed to').waitFor();
-      await expectAdvice(sheet, { ...request, pairs: first ? [here.reduce(withChange, first)] : [] });
+      await expectAdvice(sheet, { ...request, pairs: first ? [withChanges(shop, first, here)] : [] });
       // The focus is on the way back.
       await page.keyboard.press('Enter');
       await expectAdvice(sheet, request);

@@ -109,7 +109,8 @@ export async function expectAdvice(sheet: WorksheetPage, request: QuoteRequest):
       new RegExp(`${shown(to).replace('$', '\\$')}\\D* instead of ${shown(from).replace('$', '\\$')}`),
     );
   }
-  const wayOut = pair.wayOut && [`${pair.wayOut.message} ${difference(pair.wayOut.differenceMinor)}`];
+  const priced = (minor: number | null) => (minor === 0 ? 'The price stays the same.' : difference(minor));
+  const wayOut = pair.wayOut && [`${pair.wayOut.message} ${priced(pair.wayOut.differenceMinor)}`];
   await expect.poll(() => texts(sheet, '.ws-instead > p'), ASKED).toEqual(wayOut ?? []);
   return pair;
 }

@@ -40,7 +40,9 @@ export function readList(entries: Entries, shop: Shop, words: Words, date: strin
   const { pairs, ...terms } = request;
   const [pair] = pairs;
   if (pair === undefined) throw new Error('Entries are read as one pair.');
-  const { prescription, fit = {} } = pair;
+  const { prescription } = pair;
+  // Heights were measured in one frame, and would judge every other wrongly.
+  const { fittingHeight: _, segmentHeight: __, ...fit } = pair.fit ?? {};
   const { use } = pair.lenses;
   const needs = needsOf(pair);
   const wearer = WEARERS.find((one) => one === textOf(entries, 'wearer')) ?? null;

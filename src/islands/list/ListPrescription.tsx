@@ -1,4 +1,4 @@
-/** The prescription in short: powers, PD and height of both eyes, use and wearer; what few have lies folded below. */
+/** The prescription in short: powers and PD of both eyes, use and wearer; what few have lies folded below. */
 import { USES } from '../../catalogue/design.ts';
 import { countryNames, placeName } from '../../configurator/destinations.ts';
 import { EYES, type Field as Name } from '../../configurator/fields.ts';
@@ -95,13 +95,10 @@ function PickField({ name, ...pick }: PickFieldProps) {
 }
 
 function EyeLine({ eye }: { readonly eye: Eye }) {
-  const { t, told } = useList();
+  const { t } = useList();
   const single = useEntry('pd.mode') === 'both';
   const of = t(eye);
-  const measures = [
-    ...(single ? [] : [{ name: `pd.${eye}` as const, label: t('measures.short.pd') }]),
-    { name: `fittingHeight.${eye}` as const, label: told('height') },
-  ];
+  const measures = single ? [] : [{ name: `pd.${eye}` as const, label: t('measures.short.pd') }];
   const named = [
     ...POWERS.map((name) => ({ name: `${eye}.${name}` as const, label: t(`prescription.${name}`) })),
     ...measures,

@@ -38,6 +38,11 @@ describe('the entries of the list', () => {
     });
   });
 
+  it('leave out heights, which were measured in one frame', () => {
+    const heights: Entries = { 'fittingHeight.right': '13', 'fittingHeight.left': '13' };
+    expect(read({ ...whole, ...heights }).request).toEqual(read(whole).request);
+  });
+
   it('leave the wearer to each frame where nobody was chosen', () => {
     expect(read(whole).request?.wearer).toBeNull();
   });
