@@ -81,7 +81,7 @@ export const JOURNEYS: readonly Journey[] = [
     name: 'a child in a drilled frame',
     frame: 'stint',
     entries: { ...MEASURED, ...both('sphere', '-2.00'), wearer: 'child' },
-    says: ['so we make no drilled glasses for children', 'The frame Dunlin 47-19 would do.'],
+    says: ['so we make no drilled glasses for children', 'The frame Plover 42-15 would do.'],
     taken: null,
   },
   {
