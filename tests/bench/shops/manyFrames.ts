@@ -16,6 +16,7 @@ interface Front {
   price: string;
   sizes: Size[];
   notOffered?: { size: string }[];
+  readonly pictures?: unknown;
   readonly [field: string]: unknown;
 }
 
@@ -49,7 +50,7 @@ function like(front: Front, round: number): Front {
   };
 }
 
-/** Fills `folder` with a shop of `count` frames. */
+/** Fills `folder` with a shop of `count` frames. Photographs are left out: encoding them says nothing about pages. */
 export function writeManyFrames(folder: string, count: number): void {
   rmSync(folder, { recursive: true, force: true });
   mkdirSync(folder, { recursive: true });
@@ -60,13 +61,16 @@ export function writeManyFrames(folder: string, count: number): void {
     .map((name) => {
       const [, yaml = '', body = ''] =
         /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(readFileSync(join(frames, name), 'utf8')) ?? [];
-      return { id: name.slice(0, -3), front: parseDocument(yaml).toJS() as Front, body };
+      const { pictures: _, ...front } = parseDocument(yaml).toJS() as Front;
+      return { id: name.slice(0, -3), front: front as Front, body };
     });
+  const write = (id: string, front: Front, body: string) =>
+    writeFileSync(join(frames, `${id}.md`), `---\n${stringify(front)}---\n${body}`);
+  for (const { id, front, body } of all) write(id, front, body);
   for (let at = all.length; at < count; at += 1) {
     const base = all[at % all.length];
     if (base === undefined) return;
     const round = Math.floor(at / all.length);
-    const text = `---\n${stringify(like(base.front, round))}---\n${base.body}`;
-    writeFileSync(join(frames, `${base.id}-${round + 1}.md`), text);
+    write(`${base.id}-${round + 1}`, like(base.front, round), base.body);
   }
 }
