@@ -18,6 +18,8 @@ const EYE =
 /** An add with its name, whose amount is its own. */
 const ADD = /(?<!\p{L})add(?:ition)?(?!\p{L})/iu;
 const SIGNED = /[+\-\u2212\u2013]\s*[\d.,]/gu;
+/** What makes a figure a prism of the eye, whatever word stands before it. */
+const PRISM = /(?<!\p{L})b\p{L}{1,3}(?!\p{L})|(?<!\p{L})base(?!\p{L})|[Δ∆]|prism/iu;
 const AXIS = /[x×*°]|(?<!\p{L})(?:ax|axis|axe|à)(?!\p{L})/iu;
 
 /** What is read of a text, and what of it was left out. */
@@ -44,6 +46,7 @@ function leftOut(text: string, fault: NotationFault): Span | null {
   const next = [line.search(EYE), line.search(ADD)].filter((at) => at >= 0);
   const behind = line.slice(0, Math.min(line.length, ...next));
   if (!/\d/.test(behind)) return { start, end };
+  if (PRISM.test(behind)) return null;
   return isLoneSphere(text.slice(0, start)) ? null : { start, end: end + behind.trimEnd().length };
 }
 

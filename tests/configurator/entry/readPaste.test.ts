@@ -234,6 +234,7 @@ describe('what is not known', () => {
         if (right !== null) expect(right).toEqual(readPaste(`OD ${parts.join(' ')}\nOS -3.00`).eyes.right);
         expect(marked(whole).length).toBeGreaterThan(0);
       }),
+      { examples: [[3, 'foo', pieces]], numRuns: 400 },
     );
   });
 });
