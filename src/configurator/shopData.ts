@@ -5,7 +5,7 @@ export type ShopData = Omit<Offer, 'frames'>;
 
 /** The drawings come later, with their words. */
 const WORDS =
-  /^(?:rule|eye|use|verdict|price|remedy|alternative|way-out|worksheet(?!\.drawing\.)|showing|number)\./;
+  /^(?:rule|eye|use|worn|verdict|price|remedy|alternative|way-out|worksheet(?!\.drawing\.)|showing|number)\./;
 
 /** The part of an offer that goes to the browser. Stories stay on their own pages. */
 export function shopData(offer: Offer): ShopData {

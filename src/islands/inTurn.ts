@@ -45,7 +45,7 @@ async function drawAll(): Promise<void> {
       if (!outOfTurn(draw)) continue;
       draw();
       // The part is drawn as soon as this function rests.
-      await null;
+      await Promise.resolve();
       if (isAlone || performance.now() >= end) break;
     }
     bringBack();

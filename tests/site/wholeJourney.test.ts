@@ -88,7 +88,7 @@ it('carries four pairs from the shop to a page for each of their papers, with no
   await room.pick(path);
   await room.summary('waiting for a key: 1');
   await room.giveKey(keys.identity);
-  await room.summary('1 opened');
+  await room.summary('Opened: 1,');
   await room.page.getByText('Every line is the same.').waitFor();
   for (const kind of KINDS)
     expect(await room.page.locator('body').textContent()).toContain(PAIRS[kind].size as string);

@@ -72,7 +72,7 @@ describe('sealed orders', () => {
     await room.giveKey(other.identity);
     await page.getByText('The file is sealed to another key.').first().waitFor();
     await room.giveKey(mine.identity);
-    await room.summary('4 opened');
+    await room.summary('Opened: 4,');
     expect(await page.getByText('Every line is the same.').count()).toBe(1);
     await page.getByLabel('Search by number or name').fill('ada m');
     expect(await page.locator('.wr-jobs > li').count()).toBe(4);
@@ -95,7 +95,7 @@ describe('sealed orders', () => {
     await page.getByLabel('Private key of the workshop').focus();
     await page.keyboard.insertText(mine.identity);
     await page.keyboard.press('Enter');
-    await room.summary('2 opened');
+    await room.summary('Opened: 2,');
     await page.locator('button.wr-job', { hasText: shown(2) }).focus();
     await page.keyboard.press('Enter');
     await expect
@@ -114,7 +114,7 @@ describe('the check sheet on screen', () => {
     line.amount = 100;
     const room = await openWorkroom(browser, server.origin);
     await room.pick([fileOf('order.json', orderBytes(made))]);
-    await room.summary('1 opened');
+    await room.summary('Opened: 1,');
     const { page } = room;
     await page.getByRole('row', { name: `${line.label} $1.00 $149.00` }).waitFor();
     await page.getByText('The price is another than the one that was shown.').waitFor();
@@ -131,7 +131,7 @@ describe('an inspection', () => {
       const room = await openWorkroom(browser, server.origin);
       const { page } = room;
       await room.pick([fileOf('order.json', orderBytes(orderFor([kind], 1)))]);
-      await room.summary('1 opened');
+      await room.summary('Opened: 1,');
       await inspect(page, asOrdered(kind, true));
       const verdict = page.locator('.wr-result > [role="status"]');
       await expect.poll(() => verdict.textContent()).toContain('The pair passes.');
@@ -160,7 +160,7 @@ describe('papers', () => {
     const room = await openWorkroom(browser, server.origin);
     const { page } = room;
     await room.pick([fileOf('order.json', orderBytes(orderFor(KINDS, 1)))]);
-    await room.summary('1 opened');
+    await room.summary('Opened: 1,');
     await inspect(page, asOrdered('single'));
     await page.getByLabel('Paid, USD').fill('12,50');
     await page.getByText('Expected an amount such as 19.00.').waitFor();
@@ -218,7 +218,7 @@ describe('what is kept', () => {
     await page.getByLabel('Keep sealed files and progress in this browser').check();
     await room.giveKey(mine.identity);
     await room.pick(files.slice(0, 1));
-    await room.summary('1 opened');
+    await room.summary('Opened: 1,');
     await page.locator('#wr-next-by').fill('MT');
     await page.getByRole('button', { name: 'Note it' }).click();
     await page.getByText('Lenses ordered, ').waitFor();
@@ -238,7 +238,7 @@ describe('what is kept', () => {
     await page.getByText('Sealed files that wait for a key: 1.').waitFor();
     expect(await page.locator('body').textContent()).not.toContain('Ada');
     await room.giveKey(mine.identity);
-    await room.summary('1 opened');
+    await room.summary('Opened: 1,');
     expect(await page.getByLabel('Remark to the supplier').inputValue()).toBe('Grind it thin.');
     const [saved] = await Promise.all([
       page.waitForEvent('download'),
@@ -268,7 +268,7 @@ describe('what is kept', () => {
     await bringIn(bundle);
     await page.getByText('Brought in. Sealed files: 1, jobs: 1.').first().waitFor();
     await room.giveKey(mine.identity);
-    await room.summary('1 opened');
+    await room.summary('Opened: 1,');
     await page.getByRole('button', { name: 'Delete this order…' }).click();
     await page.getByRole('button', { name: 'Delete for good' }).click();
     await page.getByText('Nothing yet. Open an order file.').waitFor();
@@ -283,7 +283,7 @@ describe('what is kept', () => {
     await room.page.getByRole('heading', { name: 'Order files' }).waitFor();
     await room.giveKey(mine.identity);
     await room.pick(files.slice(0, 1));
-    await room.summary('1 opened');
+    await room.summary('Opened: 1,');
     const stored = await room.page.evaluate(async () => {
       const names = await caches.keys();
       const stores = await Promise.all(names.map((name) => caches.open(name)));
@@ -371,7 +371,7 @@ it.each([
   const room = await openWorkroom(browser, server.origin, options);
   const { page } = room;
   await room.pick([fileOf('order.json', orderBytes(orderFor(['bifocal'], 1))), fileOf('bad.json', '{')]);
-  await room.summary('1 opened');
+  await room.summary('Opened: 1,');
   await inspect(page, asOrdered('bifocal'));
   await page.getByText('Make it again, with the reason').click();
   await page.getByRole('button', { name: 'Show: Lens record' }).click();
