@@ -29,7 +29,7 @@ export const LARGE: Journey = {
     'Both eyes: the edge would be 14.44 mm at its thickest (temple side). We glaze up to 12 mm.',
     'Size 46-22 of this frame would do. Thickest edge 9.73 mm instead of 14.44 mm.',
     'Thinnest Episulfide 1.74, Anti-reflective',
-    '9.22 mm instead of 14.44 mm',
+    '8.85 mm instead of 14.44 mm',
   ],
   taken: ['size'],
 };
