@@ -1,20 +1,10 @@
 /** The head of the ticket: the verdict, the total, and on a narrow screen the way to the rest. */
-import type { Mark } from '../configurator/optionRows.ts';
-import type { Standing } from '../configurator/standing.ts';
 import { Leads } from './Findings.tsx';
 import { Sign } from './Mark.tsx';
-import { sentenceOf, totalLabel } from './sentence.ts';
+import { STANDING_SIGNS, sentenceOf, totalLabel } from './sentence.ts';
 import { useSheet } from './sheet.ts';
 import { useFigures } from './useFigures.ts';
 import { useStore } from './useStore.ts';
-
-const SIGNS: Readonly<Record<Standing['kind'], Mark>> = {
-  mend: 'care',
-  needs: 'open',
-  makeable: 'fits',
-  care: 'care',
-  refused: 'refused',
-};
 
 interface Props {
   readonly open: boolean;
@@ -31,7 +21,7 @@ export function Verdict({ open, onToggle }: Props) {
   return (
     <div class={`ws-verdict ws-verdict-${standing.kind}`}>
       <p class="ws-sentence">
-        <Sign kind={SIGNS[standing.kind]} /> {sentenceOf(sheet, standing)}
+        <Sign kind={STANDING_SIGNS[standing.kind]} /> {sentenceOf(sheet, standing)}
       </p>
       {priced && (
         <p class="ws-total">

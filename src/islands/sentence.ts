@@ -1,9 +1,19 @@
 /** The sentence that a worksheet's standing is told in. */
 import type { Words } from '../catalogue/catalogue.ts';
 import { say } from '../catalogue/words.ts';
+import type { Mark } from '../configurator/optionRows.ts';
 import { isShopsWork } from '../configurator/shopsWork.ts';
 import type { Standing } from '../configurator/standing.ts';
 import type { Worksheet } from '../configurator/worksheet.ts';
+
+/** The sign that a standing is told with. */
+export const STANDING_SIGNS: Readonly<Record<Standing['kind'], Mark>> = {
+  mend: 'care',
+  needs: 'open',
+  makeable: 'fits',
+  care: 'care',
+  refused: 'refused',
+};
 
 /** What the sentence is said with: a worksheet, or words alone. */
 interface Telling {

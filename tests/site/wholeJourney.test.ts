@@ -6,7 +6,7 @@ import { afterAll, expect, it } from 'vitest';
 import { makeKeys } from '../../src/order/seal.ts';
 import type { PairRequest } from '../../src/quote/request.ts';
 import { PAIRS } from '../workroom/jobs.ts';
-import { openOrder } from './orderPage.ts';
+import { fillInBuyer, openOrder } from './orderPage.ts';
 import { browser, server } from './visit.ts';
 import { openWorkroom } from './workroomPage.ts';
 
@@ -68,12 +68,7 @@ it('carries four pairs from the shop to a page for each of their papers, with no
       .selectOption('optician')
       .then(() => undefined),
   );
-  await page.getByLabel('Your name', { exact: true }).fill('Ada Marsh');
-  await page.getByLabel('Postal address').fill('4 Tide Street\nMerriwick, Maine 04000');
-  await page.getByLabel('E-mail').fill('ada@mail.example');
-  for (const box of await page.locator('.or-form [type="checkbox"]').all()) await box.check();
-  await page.getByLabel('Invoice').check();
-  await page.getByText('Nothing is missing.').waitFor();
+  await fillInBuyer(page);
   const total = await page.locator('.or-form .ws-price tfoot td').textContent();
   const [file] = await Promise.all([
     page.waitForEvent('download'),

@@ -27,3 +27,14 @@ export function refuseEd({ a, b, ed, family }: Answers): string | null {
 export function sizeName({ a, dbl }: Answers): string {
   return `${Math.round(Number(numeric(a)))}-${Math.round(Number(numeric(dbl)))}`;
 }
+
+/** The measured fields of a size, as they are written into a frame's file. */
+export const boxFields = (answers: Answers) => ({
+  a: numeric(answers['a']),
+  b: numeric(answers['b']),
+  dbl: numeric(answers['dbl']),
+  ed: numeric(answers['ed']),
+  temple: numeric(answers['temple']),
+  bridge: answers['bridge'],
+  outline: { family: answers['family'] },
+});

@@ -4,7 +4,7 @@ import { BOX_AS_BEGUN, HOLES_AS_BEGUN, MASS_AS_BEGUN_G, rimAsBegun } from '../..
 import { slug } from '../../catalogue/reading/folders.ts';
 import { valueAt } from '../../catalogue/schema/parse.ts';
 import { OUTLINE_FAMILIES } from '../../optics/outlineFamily.ts';
-import { refuseEd, sizeName, suggestEd } from './boxed.ts';
+import { boxFields, refuseEd, sizeName, suggestEd } from './boxed.ts';
 import { fileRecipe } from './fileRecipe.ts';
 import { type Known, named, numeric, priced } from './recipe.ts';
 
@@ -86,13 +86,7 @@ export const frameRecipe = fileRecipe({
     sizes: [
       {
         id: sizeName(answers),
-        a: numeric(answers['a']),
-        b: numeric(answers['b']),
-        dbl: numeric(answers['dbl']),
-        ed: numeric(answers['ed']),
-        temple: numeric(answers['temple']),
-        bridge: answers['bridge'],
-        outline: { family: answers['family'] },
+        ...boxFields(answers),
       },
     ],
   }),

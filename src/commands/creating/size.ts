@@ -8,19 +8,13 @@ import { size } from '../../catalogue/schema/frame.ts';
 import { moneyIn } from '../../catalogue/schema/money.ts';
 import { OUTLINE_FAMILIES } from '../../optics/outlineFamily.ts';
 import { withItem } from '../editFields.ts';
-import { refuseEd, sizeName, suggestEd } from './boxed.ts';
-import { type Answers, type Known, numeric, priced, type Recipe } from './recipe.ts';
+import { boxFields, refuseEd, sizeName, suggestEd } from './boxed.ts';
+import { type Answers, type Known, priced, type Recipe } from './recipe.ts';
 
 function entryOf(answers: Answers, { currency }: Known) {
   return {
     id: answers['id'],
-    a: numeric(answers['a']),
-    b: numeric(answers['b']),
-    dbl: numeric(answers['dbl']),
-    ed: numeric(answers['ed']),
-    temple: numeric(answers['temple']),
-    bridge: answers['bridge'],
-    outline: { family: answers['family'] },
+    ...boxFields(answers),
     priceDifference: priced(answers['difference'], currency),
   };
 }

@@ -1,18 +1,9 @@
 /** A verdict, and what stands behind it, where several pairs are told at once. */
 import { foldEyes } from '../../configurator/foldEyes.ts';
-import type { Mark } from '../../configurator/optionRows.ts';
 import type { Standing } from '../../configurator/standing.ts';
 import { Sign } from '../Mark.tsx';
-import { sentenceOf } from '../sentence.ts';
+import { STANDING_SIGNS, sentenceOf } from '../sentence.ts';
 import type { Telling } from './telling.ts';
-
-const SIGNS: Readonly<Record<Standing['kind'], Mark>> = {
-  mend: 'care',
-  needs: 'open',
-  makeable: 'fits',
-  care: 'care',
-  refused: 'refused',
-};
 
 const LEVELS = { stop: 'refused', caution: 'care', note: 'open' } as const;
 
@@ -24,7 +15,7 @@ interface Props {
 export function VerdictTold({ telling: { t, words }, standing }: Props) {
   return (
     <p class={`sh-verdict ws-verdict-${standing.kind}`}>
-      <Sign kind={SIGNS[standing.kind]} /> {sentenceOf({ t, data: { words } }, standing)}
+      <Sign kind={STANDING_SIGNS[standing.kind]} /> {sentenceOf({ t, data: { words } }, standing)}
     </p>
   );
 }
